@@ -1,0 +1,108 @@
+"""The names of the formulas: each number says its unit, each function says where it is from."""
+
+from __future__ import annotations
+
+import ast
+import re
+from typing import TYPE_CHECKING, NamedTuple
+
+import pytest
+
+if TYPE_CHECKING:
+    from collections.abc import Iterator
+    from pathlib import Path
+
+# Last words of a name that is a number with a unit. `_n_per_m` and its like are built from these.
+UNITS = {
+    *("m", "mm", "m2", "m3", "m4", "in", "ft"),
+    *("n", "kn", "nm", "pa", "mpa", "kg", "lb", "lbf", "psf"),
+    *("s", "h", "hours", "min", "minutes", "days", "weeks", "years"),
+    *("deg", "rad", "c", "k"),
+}
+# Numbers that are pure: ratios, counts, shares, coefficients that a standard prints without a unit.
+DIMENSIONLESS: set[str] = set()
+
+
+class Number(NamedTuple):
+    """A number with a name: an argument, a field, or what a function hands back."""
+
+    where: str
+    name: str
+
+
+def has_unit(name: str) -> bool:
+    """Tell whether a name ends in a unit, alone or as unit per unit."""
+    above, per, below = name.lower().rpartition("_per_")
+    if per:
+        return below in UNITS and has_unit(above)
+    return name.lower().rpartition("_")[2] in UNITS
+
+
+def is_number(annotation: ast.expr | None) -> bool:
+    """Tell whether an annotation speaks of floats."""
+    return annotation is not None and bool(re.search(r"\bfloat\b", ast.unparse(annotation)))
+
+
+def modules(root: Path) -> list[Path]:
+    """Every module of the two rooms of formulas."""
+    return sorted(
+        p for room in ("mechanics", "sky") for p in (root / "plantframe" / room).glob("*.py")
+    )
+
+
+def numbers(module: Path) -> Iterator[Number]:
+    """Every argument, field and function of a module that is a float."""
+    for node in ast.walk(ast.parse(module.read_text("utf-8"))):
+        if not isinstance(node, ast.FunctionDef | ast.ClassDef):
+            continue
+        where = f"{module.parent.name}/{module.name}: {node.name}"
+        if isinstance(node, ast.ClassDef):
+            fields = [line for line in node.body if isinstance(line, ast.AnnAssign)]
+            named = [(ast.unparse(field.target), field.annotation) for field in fields]
+        else:
+            arguments = (*node.args.posonlyargs, *node.args.args, *node.args.kwonlyargs)
+            named = [(argument.arg, argument.annotation) for argument in arguments]
+            if is_number(node.returns):
+                yield Number(where, node.name)
+        for name, annotation in named:
+            if is_number(annotation):
+                yield Number(where, name)
+
+
+def test_each_number_of_a_formula_ends_in_its_unit_or_is_listed_as_pure(root: Path) -> None:
+    found = [number for module in modules(root) for number in numbers(module)]
+    assert len(found) > 100
+    nameless = {
+        f"{n.where}: {n.name}"
+        for n in found
+        if not has_unit(n.name) and n.name not in DIMENSIONLESS
+    }
+    assert not nameless
+
+
+def test_the_list_of_pure_numbers_holds_nothing_that_is_gone(root: Path) -> None:
+    names = {number.name for module in modules(root) for number in numbers(module)}
+    assert names >= DIMENSIONLESS
+
+
+def test_each_public_formula_says_where_it_is_from(root: Path) -> None:
+    silent = []
+    for module in modules(root):
+        for node in ast.parse(module.read_text("utf-8")).body:
+            if isinstance(node, ast.FunctionDef) and not node.name.startswith("_"):
+                said = ast.get_docstring(node) or ""
+                if "Source" not in said and "estimate" not in said.lower():
+                    silent.append(f"{module.parent.name}/{module.name}: {node.name}")
+    assert not silent
+
+
+@pytest.mark.parametrize(
+    "name", ["span_m", "soil_pa_per_m", "load_kg_per_m", "uniform_n_per_m2", "speed_m_per_s"]
+)
+def test_a_name_with_a_unit_is_told(name: str) -> None:
+    assert has_unit(name)
+
+
+@pytest.mark.parametrize("name", ["span", "load_per_m", "speed_m_per", "per_m", "strength"])
+def test_a_name_without_a_unit_is_told(name: str) -> None:
+    assert not has_unit(name)
