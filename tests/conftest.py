@@ -83,7 +83,7 @@ def pytest_collection_modifyitems(config: pytest.Config, items: list[pytest.Item
 def pytest_report_collectionfinish(config: pytest.Config) -> list[str]:
     """Count what was left out, even in a quiet run."""
     return [
-        f"left out: {count} checks that need a real {tool}, which is not on this machine"
+        f"left out, for want of a real {tool} on this machine: {count}"
         for tool, count in config.stash.get(LEFT_OUT, {}).items()
     ]
 
