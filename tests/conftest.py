@@ -81,10 +81,14 @@ def pytest_collection_modifyitems(config: pytest.Config, items: list[pytest.Item
 
 
 def pytest_report_collectionfinish(config: pytest.Config) -> list[str]:
-    """Count what was left out, even in a quiet run."""
+    """Say the order and count what was left out, even in a quiet run."""
+    seed = config.getoption("randomly_seed", default=None)
     return [
-        f"left out, for want of a real {tool} on this machine: {count}"
-        for tool, count in config.stash.get(LEFT_OUT, {}).items()
+        f"to run in this order again: --randomly-seed={seed}",
+        *(
+            f"left out, for want of a real {tool} on this machine: {count}"
+            for tool, count in config.stash.get(LEFT_OUT, {}).items()
+        ),
     ]
 
 
