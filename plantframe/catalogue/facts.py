@@ -1,0 +1,159 @@
+"""What is known of a frame: what the plan says, and what its kind takes the rest to be."""
+
+from __future__ import annotations
+
+import re
+from dataclasses import dataclass
+from typing import TYPE_CHECKING, Final
+
+from plantframe.catalogue.expressions import Value, evaluate, names_in
+from plantframe.catalogue.mistakes import ExpressionError
+from plantframe.catalogue.sourced import Sourced
+from plantframe.catalogue.words import SAME_FACT
+
+if TYPE_CHECKING:
+    from collections.abc import Mapping
+
+    from plantframe.catalogue.entries import Slot, Structure
+
+SAID: Final = "said"
+
+
+@dataclass(frozen=True)
+class Settled:
+    """The facts of one frame.
+
+    values   "posts.length" -> figure in m, kg ..., word, or yes/no
+    origins  the same names -> "said" (the plan), a sum as text, or the value assumed
+    """
+
+    values: Mapping[str, Value]
+    origins: Mapping[str, str | Sourced]
+
+    def assumed(self) -> dict[str, Sourced]:
+        """What the plan did not say and no sum gave."""
+        return {name: how for name, how in self.origins.items() if isinstance(how, Sourced)}
+
+
+def settle(structure: Structure, said: Mapping[str, object]) -> Settled:
+    """Settle every fact of a structure.
+
+    said   what the plan says, by "word.slot" or, for a fact that is one value, "word"; in m
+           and so on. A section is given as word.width, word.depth and word.round, or as
+           word.section in words ("38x43 mm", "20 mm round"); a list of heights as a tuple.
+           A word may be another word for the same fact (poles for posts).
+    Sums are tried first, from what is known already; then one value is assumed, in the order
+    of the entry, and sums are tried again. So two of length, depth and height give the third.
+    """
+    values: dict[str, Value] = {}
+    origins: dict[str, str | Sourced] = {}
+    for name, value in said.items():
+        for key, one in _spread(_same(name), value):
+            values[key], origins[key] = one, SAID
+    slots = dict(_slots(structure))
+    while slots:
+        done = _one_sum(slots, values, origins) or _one_assumed(slots, values, origins)
+        if done is None:
+            break
+    return Settled(values, origins)
+
+
+def _slots(structure: Structure) -> list[tuple[str, Slot]]:
+    return [
+        (key_of(fact.word, slot), tried)
+        for fact in structure.facts.values()
+        for slot, tried in fact.slots.items()
+    ]
+
+
+def key_of(word: str, slot: str = "") -> str:
+    """The name a sum knows a slot by: "tie height" is tie_height, its slot at tie_height.at."""
+    key = word.replace(" ", "_")
+    return f"{key}.{slot.replace(' ', '_')}" if slot else key
+
+
+def _same(name: str) -> str:
+    word, dot, slot = name.partition(".")
+    return key_of(SAME_FACT.get(word.replace("_", " "), word)) + dot + slot.replace(" ", "_")
+
+
+def _one_sum(
+    slots: dict[str, Slot], values: dict[str, Value], origins: dict[str, str | Sourced]
+) -> str | None:
+    """Settle every slot that is said or that a sum gives; the last one's name, or None."""
+    done = None
+    for key, tried in list(slots.items()):
+        if _is_known(key, values):
+            del slots[key]
+            done = key
+            continue
+        for way in tried:
+            if isinstance(way, str) and all(name in values for name in names_in(way)):
+                for name, value in _spread(key, evaluate(way, values)):
+                    values[name], origins[name] = value, way
+                del slots[key]
+                done = key
+                break
+    return done
+
+
+def _one_assumed(
+    slots: dict[str, Slot], values: dict[str, Value], origins: dict[str, str | Sourced]
+) -> str | None:
+    """Assume the first slot that has a value of its own; its name, or None."""
+    for key, tried in slots.items():
+        for way in tried:
+            if isinstance(way, Sourced):
+                for name, value in _spread(key, _plain(way)):
+                    if name not in values:
+                        values[name], origins[name] = value, way
+                del slots[key]
+                return key
+    return None
+
+
+def _is_known(key: str, values: Mapping[str, Value]) -> bool:
+    word, _, slot = key.partition(".")
+    if slot == "section":
+        return f"{word}.width" in values and f"{word}.depth" in values
+    if slot == "heights":
+        return f"{word}.top" in values
+    return key in values
+
+
+def _plain(value: Sourced) -> Value:
+    if not value.is_word:
+        return value.usual
+    return value.value == "yes" if value.value in {"yes", "no"} else value.value
+
+
+def _spread(key: str, value: object) -> list[tuple[str, Value]]:
+    """One fact as the names sums ask for: a section is three, a list of heights two more."""
+    word, _, slot = key.partition(".")
+    if slot == "section" and isinstance(value, str):
+        width, depth, is_round = section_m(value)
+        return [(f"{word}.width", width), (f"{word}.depth", depth), (f"{word}.round", is_round)]
+    if slot == "heights" and isinstance(value, list | tuple):
+        heights = sorted(float(one) for one in value)
+        if not heights:
+            return []
+        return [(f"{word}.top", heights[-1]), (f"{word}.lowest", heights[0])]
+    if isinstance(value, bool | str):
+        return [(key, value)]
+    if isinstance(value, int | float):
+        return [(key, float(value))]
+    raise ExpressionError(f"{key} is neither a figure nor a word")
+
+
+_SECTION = re.compile(
+    r"(?P<a>\d+(?:\.\d+)?)\s*(?:[x×]\s*(?P<b>\d+(?:\.\d+)?)\s*)?mm(?P<round>\s+round)?"
+)
+
+
+def section_m(text: str) -> tuple[float, float, bool]:
+    """Width, depth in m, and whether it is round, of "38x43 mm" or "75 mm round"."""
+    read = _SECTION.fullmatch(text.strip())
+    if read is None:
+        raise ExpressionError(f"{text!r} is no section such as 38x43 mm or 75 mm round")
+    a, b = float(read["a"]), float(read["b"] or read["a"])
+    return a / 1000, b / 1000, bool(read["round"])

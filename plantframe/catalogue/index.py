@@ -1,0 +1,74 @@
+"""Writes names.json, the index of all names: python -m plantframe.catalogue.index."""
+
+from __future__ import annotations
+
+import json
+import sys
+from typing import TYPE_CHECKING
+
+from plantframe.catalogue.mistakes import CatalogueError
+from plantframe.catalogue.names import INDEX, Index, tidy
+from plantframe.catalogue.reading import FOLDERS, _load, entry_names, file_of
+from plantframe.catalogue.structure_page import structure_from
+
+if TYPE_CHECKING:
+    from collections.abc import Iterator
+
+KINDS = ("plant", "structure", "material")
+
+
+def made() -> Index:
+    """The index as the entries would have it now. An entry that cannot be read is left out."""
+    index: Index = {"own": {}, "also": {}, "group": {}, "structures": {}}
+    for kind in KINDS:
+        for name, raw in _entries(kind):
+            _enter(index["own"], kind, name, name)
+            for word in _words(raw, "also"):
+                _enter(index["also"], kind, word, name)
+            for word in _words(raw, "part of"):
+                _enter(index["group"], kind, word, name)
+    for name, raw in _entries("structure"):
+        structure = structure_from(raw, file_of("structure", name).name)
+        index["structures"][name] = {
+            "blocks": list(structure.blocks),
+            "facts": {fact.word: fact.shape for fact in structure.facts.values()},
+        }
+    return index
+
+
+def text_of(index: Index) -> str:
+    """The index as it is written: sorted, so that one changed entry changes few lines."""
+    return json.dumps(index, indent=1, sort_keys=True, ensure_ascii=False) + "\n"
+
+
+def _entries(kind: str) -> Iterator[tuple[str, dict[str, object]]]:
+    for name in entry_names(kind):
+        raw = _load(file_of(kind, name))
+        if isinstance(raw, dict):
+            yield name, raw
+
+
+def _words(raw: dict[str, object], key: str) -> list[str]:
+    words = raw.get(key) or []
+    return [words] if isinstance(words, str) else [str(word) for word in words]  # type: ignore[attr-defined]
+
+
+def _enter(names: dict[str, dict[str, list[str]]], kind: str, word: str, name: str) -> None:
+    entries = names.setdefault(kind, {}).setdefault(tidy(word), [])
+    if name not in entries:
+        entries.append(name)
+
+
+def main() -> int:
+    """Write the index beside this file."""
+    try:
+        INDEX.write_text(text_of(made()), encoding="utf-8")
+    except CatalogueError as error:
+        sys.stderr.write(f"{error}\n")
+        return 2
+    sys.stdout.write(f"{INDEX.name}: {sum(len(entry_names(k)) for k in FOLDERS)} entries\n")
+    return 0
+
+
+if __name__ == "__main__":
+    sys.exit(main())
