@@ -1,0 +1,77 @@
+"""Edits: changes to lines of a plan's files. The only form in which help is ever offered."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import TYPE_CHECKING
+
+if TYPE_CHECKING:
+    from collections.abc import Mapping
+
+
+@dataclass(frozen=True, slots=True)
+class LineChange:
+    """One line replaced, inserted or deleted.
+
+    file   the file as the plan names it
+    line   its number, from 1, in the text before any change of the same edit; 0 is before line 1
+    old    the line as it stands; None inserts after `line`
+    new    the line to be; None deletes it
+    """
+
+    file: str
+    line: int
+    old: str | None
+    new: str | None
+
+
+@dataclass(frozen=True, slots=True)
+class Edit:
+    """Line changes that belong together, and the words that say what they do."""
+
+    says: str
+    changes: tuple[LineChange, ...]
+
+
+class EditClash(ValueError):
+    """The text is no longer what the edit was written for."""
+
+
+def apply(edit: Edit, texts: Mapping[str, str]) -> dict[str, str]:
+    """The texts with the edit made.
+
+    texts   file name -> text
+    Raises EditClash where a line is not the one the edit names.
+    """
+    out = dict(texts)
+    for file in {change.file for change in edit.changes}:
+        if file not in out:
+            msg = f"{file} is not one of the plan's files."
+            raise EditClash(msg)
+        lines = out[file].split("\n")
+        ending = "\r" if lines[0].endswith("\r") else ""
+        changes = [change for change in edit.changes if change.file == file]
+        # from the last line up, so that numbers before a change stay what they were;
+        # of several insertions after one line the first named comes out first
+        order = sorted(enumerate(changes), key=lambda pair: (pair[1].line, pair[0]), reverse=True)
+        for _, change in order:
+            _make(change, lines, ending)
+        out[file] = "\n".join(lines)
+    return out
+
+
+def _make(change: LineChange, lines: list[str], ending: str) -> None:
+    if change.old is None:
+        if not 0 <= change.line <= len(lines):
+            msg = f"{change.file} has no line {change.line}."
+            raise EditClash(msg)
+        if change.new is not None:
+            lines.insert(change.line, change.new + ending)
+        return
+    if not 1 <= change.line <= len(lines) or lines[change.line - 1].rstrip("\r") != change.old:
+        msg = f"line {change.line} of {change.file} is no longer “{change.old}”."
+        raise EditClash(msg)
+    if change.new is None:
+        del lines[change.line - 1]
+    else:
+        lines[change.line - 1] = change.new + ending

@@ -1,0 +1,355 @@
+"""Slips in the text of a plan: what each is called, how grave it is, and how it is put in words.
+
+A mistake is data: its name, its place and what was found there. `WORDS` holds the one function
+that words each name; nothing else in the program writes a sentence about the text.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass, field
+from types import MappingProxyType
+from typing import TYPE_CHECKING
+
+if TYPE_CHECKING:
+    from plantframe.language.edits import Edit
+
+Told = Mapping[str, str]
+
+
+@dataclass(frozen=True, slots=True)
+class Where:
+    """A place in the plan: file, line and column (both from 1), and the line as typed."""
+
+    file: str
+    line: int
+    column: int = 1
+    typed: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Mistake:
+    """A slip, as data. `candidates` are edits that may cure it; they are tried before shown."""
+
+    name: str
+    where: Where
+    told: Told = field(default_factory=lambda: MappingProxyType({}))
+    candidates: tuple[Edit, ...] = ()
+
+    @property
+    def level(self) -> str:
+        """stop, ask or note."""
+        return LEVELS[self.name]
+
+    @property
+    def says(self) -> str:
+        """The slip in words."""
+        return WORDS[self.name](self.told)
+
+    @property
+    def unread(self) -> bool:
+        """A whole line could not be used."""
+        return self.name in UNREAD
+
+
+LEVELS: dict[str, str] = {}
+WORDS: dict[str, Callable[[Told], str]] = {}
+UNREAD: set[str] = set()
+
+
+def _kind(
+    name: str, level: str, *, unread: bool = False
+) -> Callable[[Callable[[Told], str]], Callable[[Told], str]]:
+    def keep(words: Callable[[Told], str]) -> Callable[[Told], str]:
+        LEVELS[name] = level
+        WORDS[name] = words
+        if unread:
+            UNREAD.add(name)
+        return words
+
+    return keep
+
+
+def _nearest(told: Told) -> str:
+    return f" Nearest: {told['near']}." if told.get("near") else ""
+
+
+# ---- lines nobody can read ------------------------------------------------------------------
+@_kind("merge-marks", "stop", unread=True)
+def _merge_marks(told: Told) -> str:
+    return (
+        f"lines {told['first']} to {told['last']} hold two versions with the marks of a merge that "
+        "was not finished. Both are kept, unread: take out the marks and the version you don't want."
+    )
+
+
+@_kind("bad-byte", "stop", unread=True)
+def _bad_byte(told: Told) -> str:
+    return (
+        f"this line holds something that is not text (byte {told['byte']}). "
+        "Type it again; the rest of the file is read."
+    )
+
+
+@_kind("line-too-long", "stop", unread=True)
+def _line_too_long(told: Told) -> str:
+    return (
+        f"this line has {told['length']} characters; {told['cap']} is the most I read. "
+        "Break it into several."
+    )
+
+
+@_kind("file-too-large", "stop", unread=True)
+def _file_too_large(told: Told) -> str:
+    return (
+        f"{told['file']} holds {told['size']}; {told['cap']} is the most I read. "
+        "Split it, and bring the parts in with `read`."
+    )
+
+
+@_kind("more-mistakes", "note")
+def _more(told: Told) -> str:
+    return f"{told['count']} more slips like these are not listed; {told['cap']} is the most I show."
+
+
+@_kind("no-block", "stop", unread=True)
+def _no_block(told: Told) -> str:
+    return (
+        f"“{told['text']}” belongs to something: start a line such as `frame Name, kind` above it."
+    )
+
+
+@_kind("not-indented", "stop", unread=True)
+def _not_indented(told: Told) -> str:
+    return (
+        f"“{told['word']}” belongs under a block: put two spaces before it. "
+        "Not used until you do."
+    )
+
+
+@_kind("unknown-block", "stop", unread=True)
+def _unknown_block(told: Told) -> str:
+    lines = told.get("lines", "")
+    kept = f" The {lines} under it are kept, not used." if lines else " Kept, not used."
+    return f"a line does not begin with “{told['word']}”.{_nearest(told)}{kept}"
+
+
+@_kind("no-name", "stop", unread=True)
+def _no_name(told: Told) -> str:
+    return f"this {told['word']} has no name. Type one after the word: `{told['example']}`."
+
+
+@_kind("read-missing", "stop", unread=True)
+def _read_missing(told: Told) -> str:
+    return f"there is no plan “{told['name']}” beside this one.{_nearest(told)}"
+
+
+@_kind("read-climbs", "stop", unread=True)
+def _read_climbs(told: Told) -> str:
+    return f"“{told['name']}” lies outside {told['root']}; `read` stays inside."
+
+
+@_kind("read-cycle", "stop", unread=True)
+def _read_cycle(told: Told) -> str:
+    return f"these plans read each other in a circle: {told['circle']}. It was read once."
+
+
+@_kind("read-too-deep", "stop", unread=True)
+def _read_deep(told: Told) -> str:
+    return f"plans that read plans go {told['cap']} deep at most; this one is not read."
+
+
+# ---- words and figures ------------------------------------------------------------------------
+@_kind("unknown-word", "ask")
+def _unknown_word(told: Told) -> str:
+    return (
+        f"I don't know “{told['text']}” here. Kept, not used.{_nearest(told)} "
+        "What is meant?"
+    )
+
+
+@_kind("elsewhere", "ask")
+def _elsewhere(told: Told) -> str:
+    return f"“{told['word']}” stands under {told['blocks']}, not under a {told['block']}. Where to?"
+
+
+@_kind("nothing-after", "ask")
+def _nothing_after(told: Told) -> str:
+    return f"{told['word']} what? Such as: `{told['example']}`."
+
+
+@_kind("no-unit", "ask")
+def _no_unit(told: Told) -> str:
+    likely = f" {told['likely']}" if told.get("likely") else ""
+    return f"{told['figure']} what, {told['units']}?{likely} Not used until you say."
+
+
+@_kind("which-length", "ask")
+def _which_length(told: Told) -> str:
+    return f"{told['text']} of what: {told['choices']}? Not used until you say."
+
+
+@_kind("two-readings", "ask")
+def _two_readings(told: Told) -> str:
+    return (
+        f"“{told['text']}” can be read two ways: {told['readings']}? Not used until you say."
+    )
+
+
+@_kind("decimal-comma", "note")
+def _decimal_comma(told: Told) -> str:
+    return f"“{told['text']}” is read as {told['read']}."
+
+
+@_kind("third-is-length", "note")
+def _third_is_length(told: Told) -> str:
+    return f"“{told['text']}” is read as {told['read']}."
+
+
+@_kind("count-or-size", "ask")
+def _count_or_size(told: Told) -> str:
+    return f"“{told['text']}”: {told['readings']}? Type `{told['write']}` for the first."
+
+
+@_kind("inches-or-in", "ask")
+def _inches_or_in(told: Told) -> str:
+    return (
+        f"“{told['text']}”: {told['figure']} inches, or {told['figure']} plants in “{told['name']}”? "
+        f"Type `{told['figure']} inches` or `{told['figure']} plants, in {told['name']}`."
+    )
+
+
+@_kind("unlikely-size", "ask")
+def _unlikely(told: Told) -> str:
+    return f"{told['what']} {told['text']}: is that so? {told['usual']} is usual."
+
+
+@_kind("same-fact-twice", "stop")
+def _same_fact(told: Told) -> str:
+    return (
+        f"{told['name']} has “{told['word']}” twice: line {told['first']} and line {told['second']}. "
+        "Keep one; the first is used."
+    )
+
+
+# ---- names ---------------------------------------------------------------------------------
+@_kind("same-name", "stop")
+def _same_name(told: Told) -> str:
+    return (
+        f"two things are called “{told['name']}”: {told['first']} and {told['second']}. "
+        "Rename one; the first is used."
+    )
+
+
+@_kind("no-such-place", "stop")
+def _no_such_place(told: Told) -> str:
+    return f"no {told['what']} “{told['name']}”.{_nearest(told)}"
+
+
+@_kind("two-things-in-a-name", "ask")
+def _two_things(told: Told) -> str:
+    return (
+        f"is the name “{told['name']}”, or is it “{told['short']}” {told['link']} {told['place']}? "
+        "A comma says so."
+    )
+
+
+@_kind("unknown-kind", "ask")
+def _unknown_kind(told: Told) -> str:
+    return (
+        f"I know no {told['word']} called “{told['kind']}”.{_nearest(told)} "
+        "Which is it? (or say `own design`)"
+    )
+
+
+@_kind("no-kind", "ask")
+def _no_kind(told: Told) -> str:
+    return (
+        f"what kind of {told['word']} is {told['name']}?{_nearest(told)} "
+        "Its loads and its order of work wait for that."
+    )
+
+
+@_kind("unknown-plant", "ask")
+def _unknown_plant(told: Told) -> str:
+    return f"I know no plant “{told['plant']}”.{_nearest(told)} Which is it?"
+
+
+@_kind("which-plant", "ask")
+def _which_plant(told: Told) -> str:
+    return f"which “{told['plant']}”: {told['near']}?"
+
+
+@_kind("which-wall", "ask")
+def _which_wall(told: Told) -> str:
+    return (
+        f"{told['name']}: the wall on the {told['side']} side, or the one that faces {told['side']}? "
+        f"Type `faces {told['side']}` or `on the {told['side']} side`."
+    )
+
+
+# ---- dates ---------------------------------------------------------------------------------
+@_kind("impossible-date", "stop")
+def _impossible_date(told: Told) -> str:
+    return f"“{told['text']}”: {told['why']}"
+
+
+@_kind("which-month", "ask")
+def _which_month(told: Told) -> str:
+    return f"“{told['text']}”: which is the month? Type {told['either']}."
+
+
+@_kind("a-year-off", "ask")
+def _year_off(told: Told) -> str:
+    return f"“{told['text']}” is {told['off']} for a plan of {told['season']}; {told['likely']}?"
+
+
+# ---- the plan as a whole ----------------------------------------------------------------------
+@_kind("no-garden", "ask")
+def _no_garden(told: Told) -> str:
+    return (
+        "no line `garden Name, year`: which season is this plan for? "
+        f"Until then I take {told['year']}."
+    )
+
+
+@_kind("no-place", "ask")
+def _no_place(told: Told) -> str:
+    return (
+        f"where is this garden? Without `{told['example']}` I can't answer {told['missing']}. "
+        "All the rest is answered."
+    )
+
+
+# ---- set aside, done, moved -----------------------------------------------------------------
+@_kind("no-reason", "ask")
+def _no_reason(told: Told) -> str:
+    return (
+        f"why is {told['rule']} all right here? Add `because …`, so that you know in August. "
+        "It is not set aside until then."
+    )
+
+
+@_kind("unknown-rule", "ask")
+def _unknown_rule(told: Told) -> str:
+    return f"no warning is called “{told['rule']}”.{_nearest(told)} Which is meant?"
+
+
+@_kind("nothing-to-set-aside", "note")
+def _nothing_to_set_aside(told: Told) -> str:
+    return f"{told['name']}: nothing called {told['rule']} to set aside here now."
+
+
+@_kind("not-set-aside", "stop")
+def _not_set_aside(told: Told) -> str:
+    return f"{told['rule']} can't be set aside, only answered: {told['answer']}"
+
+
+@_kind("no-such-job", "ask")
+def _no_such_job(told: Told) -> str:
+    return f"{told['name']} has no job “{told['job']}”.{_nearest(told)} Which is meant?"
+
+
+@_kind("matched-job", "note")
+def _matched_job(told: Told) -> str:
+    return f"“{told['job']}” is taken as: {told['step']}."
