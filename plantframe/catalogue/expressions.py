@@ -20,6 +20,7 @@ if TYPE_CHECKING:
     from collections.abc import Callable, Mapping
 
 LONGEST: Final = 200  # characters; a longer sum belongs in two named ones
+SAID: Final = "said."  # said.bar is true where the plan has a line for the bar
 
 Value = float | bool | str
 
@@ -210,6 +211,8 @@ def _figure(node: ast.expr, facts: Mapping[str, object]) -> float:
 def _fact(name: str, facts: Mapping[str, object]) -> Value:
     value = facts.get(name)
     if value is None:
+        if name.startswith(SAID):
+            return False
         raise MissingFact(name)
     if isinstance(value, bool | str):
         return value

@@ -14,9 +14,10 @@ from plantframe.catalogue.words import SAME_FACT
 if TYPE_CHECKING:
     from collections.abc import Mapping
 
-    from plantframe.catalogue.entries import Slot, Structure
+    from plantframe.catalogue.entries import Fact, Slot, Structure
 
 SAID: Final = "said"
+_WHOLE: Final = frozenset({"length", "height", "apart", "up"})  # a fact that is one length
 
 
 @dataclass(frozen=True)
@@ -40,22 +41,40 @@ def settle(structure: Structure, said: Mapping[str, object]) -> Settled:
 
     said   what the plan says, by "word.slot" or, for a fact that is one value, "word"; in m
            and so on. A section is given as word.width, word.depth and word.round, or as
-           word.section in words ("38x43 mm", "20 mm round"); a list of heights as a tuple.
+           word.section in words ("38x43 mm", "20 mm round"); a list of heights, or the two
+           sides of word.size, as a tuple; several words ("chained", "pegged") as a tuple.
            A word may be another word for the same fact (poles for posts).
     Sums are tried first, from what is known already; then one value is assumed, in the order
     of the entry, and sums are tried again. So two of length, depth and height give the third.
     """
     values: dict[str, Value] = {}
     origins: dict[str, str | Sourced] = {}
+    facts = {key_of(word): fact for word, fact in structure.facts.items()}
     for name, value in said.items():
-        for key, one in _spread(_same(name), value):
-            values[key], origins[key] = one, SAID
+        key = _same(name)
+        fact = facts.get(key.partition(".")[0])
+        for one, figure in _as_said(key, value, fact):
+            if one in values and one != key:
+                continue  # a count that was typed outweighs the number of heights typed
+            values[one], origins[one] = figure, SAID
+        values[f"said.{key.partition('.')[0]}"] = True
     slots = dict(_slots(structure))
     while slots:
         done = _one_sum(slots, values, origins) or _one_assumed(slots, values, origins)
         if done is None:
             break
     return Settled(values, origins)
+
+
+def _as_said(key: str, value: object, fact: Fact | None) -> list[tuple[str, Value]]:
+    """One thing the plan says, under the names that sums ask for."""
+    word, _, slot = key.partition(".")
+    if slot in {"size", ""} and fact and fact.sides and isinstance(value, list | tuple):
+        pairs = zip(fact.sides, value, strict=False)
+        return [pair for side, one in pairs for pair in _spread(key_of(word, side), one)]
+    if slot in _WHOLE and fact and set(fact.slots) == {""}:
+        key = word
+    return _spread(key, value)
 
 
 def _slots(structure: Structure) -> list[tuple[str, Slot]]:
@@ -88,13 +107,17 @@ def _one_sum(
             done = key
             continue
         for way in tried:
-            if isinstance(way, str) and all(name in values for name in names_in(way)):
+            if isinstance(way, str) and _can(way, values):
                 for name, value in _spread(key, evaluate(way, values)):
                     values[name], origins[name] = value, way
                 del slots[key]
                 done = key
                 break
     return done
+
+
+def _can(text: str, values: Mapping[str, Value]) -> bool:
+    return all(name in values or name.startswith("said.") for name in names_in(text))
 
 
 def _one_assumed(
@@ -137,7 +160,14 @@ def _spread(key: str, value: object) -> list[tuple[str, Value]]:
         heights = sorted(float(one) for one in value)
         if not heights:
             return []
-        return [(f"{word}.top", heights[-1]), (f"{word}.lowest", heights[0])]
+        count = float(len(heights))
+        return [
+            (f"{word}.top", heights[-1]),
+            (f"{word}.lowest", heights[0]),
+            (f"{word}.count", count),
+        ]
+    if isinstance(value, list | tuple) and all(isinstance(one, str) for one in value):
+        return [(key, " ".join(value)), *((key_of(word, one), True) for one in value)]
     if isinstance(value, bool | str):
         return [(key, value)]
     if isinstance(value, int | float):

@@ -31,6 +31,7 @@ if TYPE_CHECKING:
 T = TypeVar("T")
 
 MINUTES_BASIS = "estimate"
+_OF_A_FACT = frozenset({"called", "shape", "help", "sides"})
 
 
 def structure_from(raw: object, file: str) -> Structure:
@@ -54,7 +55,7 @@ def structure_from(raw: object, file: str) -> Structure:
         life=page.figure("life"),
         built_by=page.text("built by", "gardener"),
         questions=page.texts("questions"),
-        facts={word: _fact(word, inner) for word, inner in page.pages("facts")},
+        facts=_facts(page),
         sums=_sums(page),
         parts={name: _part(name, inner) for name, inner in page.pages("parts")},
         holds=tuple(_hold(inner) for _, inner in page.pages("holds")),
@@ -85,17 +86,31 @@ def structure_from(raw: object, file: str) -> Structure:
     return structure
 
 
+def _facts(page: Page) -> Mapping[str, Fact]:
+    facts = page.page("facts")
+    return {word: _fact(word, _slots_of(facts, word)) for word in facts.raw} if facts else {}
+
+
+def _slots_of(facts: Page, word: str) -> Page:
+    """The slots under a fact's word; a list there is what the fact itself is taken to be."""
+    raw = facts.take(word)
+    slots = raw if isinstance(raw, dict) else {"default": raw}
+    return Page(slots, facts.file, *facts.path, word)
+
+
 def _fact(word: str, page: Page) -> Fact:
     called, shape, says = page.text("called", word), page.text("shape"), page.text("help")
+    sides = page.texts("sides")
     slots: dict[str, Slot] = {}
-    if page.raw.keys() & {"basis", "value", "low"}:  # the fact is itself one value
-        slots[""] = (page.as_figure(dict(page.raw), word),)
-        return Fact(word, called, shape, says, slots)
+    if "basis" in page.raw:  # the fact is itself one value
+        value = {key: one for key, one in page.raw.items() if key not in _OF_A_FACT}
+        slots[""] = (page.as_figure(value, word),)
+        return Fact(word, called, shape, says, sides, slots)
     for key in page.rest():
         slot = "" if key == "default" else key
         slots[slot] = _slot(page, key)
     page.done()
-    return Fact(word, called, shape, says, slots)
+    return Fact(word, called, shape, says, sides, slots)
 
 
 def _slot(page: Page, key: str) -> Slot:

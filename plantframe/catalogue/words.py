@@ -86,9 +86,9 @@ SAME_FACT: Final = {
     "hinge": "hinges",
     "hoop": "hoops",
     "strip": "strips",
-    "brace": "braces",
+    "braces": "brace",
     "light": "lights",
     "pin": "pins",
-    "prop": "props",
+    "props": "prop",
     "stay": "stays",
 }
