@@ -17,8 +17,9 @@ def single_sine_degree_days(
     above the upper one; the textbook's six cases all follow from that one difference.
 
     Raises ValueError where the lowest exceeds the highest, or the thresholds are crossed.
-    Source: single sine method with horizontal cut-off (Baskerville and Emin, Ecology 50, 1969; the
-    form used by the University of California Statewide Integrated Pest Management Program).
+    Source: single sine method with horizontal cut-off, as the University of California Statewide
+    Integrated Pest Management Program uses it (Baskerville and Emin, Ecology 50, 1969; the paper
+    cited from memory).
     """
     if not min_c <= max_c:
         raise ValueError(f"the lowest of the day, {min_c:g} °C, is above the highest, {max_c:g} °C")

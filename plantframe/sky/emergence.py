@@ -65,8 +65,10 @@ def emergence_days(days_by_soil_c: Mapping[float, float], soil_c: float) -> floa
     None where print does not say: outside the temperatures tested, or between a temperature with
     a count of days and one where nothing came up. NONE_CAME_UP at and between temperatures where
     nothing came up. Between two counts the *rate* (one over the days) is read along a straight
-    line, since a seed's rate rises in proportion to warmth (Garcia-Huidobro, Monteith and Squire,
-    Journal of Experimental Botany 33, 1982; cited from memory); the answer lies between the two.
+    line; the answer lies between the two.
+
+    Source: a germinating seed's rate rises in proportion to warmth (Garcia-Huidobro, Monteith and
+    Squire, Journal of Experimental Botany 33, 1982; cited from memory).
     """
     if soil_c in days_by_soil_c:
         return days_by_soil_c[soil_c]
@@ -84,6 +86,9 @@ def emergence_days(days_by_soil_c: Mapping[float, float], soil_c: float) -> floa
 
 
 def printed_range_c(days_by_soil_c: Mapping[float, float]) -> tuple[float, float] | None:
-    """Coolest and warmest soil (°C) with a printed count of days; None where there is none."""
+    """Coolest and warmest soil (°C) with a printed count of days; None where there is none.
+
+    Source: the table it is given.
+    """
     counted = [soil_c for soil_c, days in days_by_soil_c.items() if math.isfinite(days)]
     return (min(counted), max(counted)) if counted else None

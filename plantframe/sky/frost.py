@@ -10,8 +10,11 @@ from datetime import date, timedelta
 
 # Spread (standard deviation) of the last frost in spring and the first in autumn, in days.
 # Source: University of Delaware, Research and Education Center, Georgetown, frost dates by
-# probability (weather service data, 1970): 0 °C (32 °F) dates for 10 and 90 % are 30 days apart in
-# spring and 28 in autumn; half of that over 1.2816, the normal distribution's one-in-ten mark.
+# probability (weather service data, 1970). At 0 °C (32 °F) it prints, for 10, 33, 50, 67 and 90 %,
+#   after, in spring     10 May, 30 April, 25 April, 20 April, 10 April
+#   before, in autumn    2 October, 11 October, 16 October, 21 October, 30 October
+# Half the days from 10 to 90 %, over 1.2816 (the normal distribution's one-in-ten mark), is a
+# standard deviation.
 SPRING_SPREAD_DAYS = 11.70
 AUTUMN_SPREAD_DAYS = 10.92
 # The same table's rows for -4 °C and -9 °C (24 and 16 °F) range so, and one place is one place:
@@ -46,7 +49,7 @@ def first_frost_at_chance(
     chance          0 to 1, ends excluded: 0.1 is the careful, early date
     spread_days     standard deviation of the date
 
-    Raises ValueError as `last_frost_at_chance` does, and has the same source.
+    Raises ValueError as `last_frost_at_chance` does. Source: as there.
     """
     if average_first is None:
         return None
@@ -56,18 +59,24 @@ def first_frost_at_chance(
 def one_in_ten_last_day(
     average_last: date | None, spread_days: float = SPRING_SPREAD_DAYS
 ) -> date | None:
-    """Date after which a frost comes in one spring out of ten."""
+    """Date after which a frost comes in one spring out of ten.
+
+    Source: as `last_frost_at_chance`.
+    """
     return last_frost_at_chance(average_last, 0.1, spread_days)
 
 
 def one_in_ten_first_day(
     average_first: date | None, spread_days: float = AUTUMN_SPREAD_DAYS
 ) -> date | None:
-    """Date before which a frost comes in one autumn out of ten."""
+    """Date before which a frost comes in one autumn out of ten.
+
+    Source: as `last_frost_at_chance`.
+    """
     return first_frost_at_chance(average_first, 0.1, spread_days)
 
 
-def chance_of_frost_after(
+def spring_frost_chance(
     day: date, average_last: date | None, spread_days: float = SPRING_SPREAD_DAYS
 ) -> float | None:
     """Chance, 0 to 1, that a spring frost comes after a date.
@@ -83,7 +92,7 @@ def chance_of_frost_after(
     return 1.0 - _share_before((day - nearest(average_last, day)).days, _checked(spread_days))
 
 
-def chance_of_frost_before(
+def autumn_frost_chance(
     day: date, average_first: date | None, spread_days: float = AUTUMN_SPREAD_DAYS
 ) -> float | None:
     """Chance, 0 to 1, that an autumn frost has come before a date.
@@ -103,6 +112,7 @@ def frost_free_days(average_last: date | None, average_first: date | None) -> in
     """Days from the average last frost to the next average first frost, over New Year if need be.
 
     Only day and month of the two dates count. None where either frost does not come.
+    Source: the calendar.
     """
     if average_last is None or average_first is None:
         return None
@@ -110,19 +120,28 @@ def frost_free_days(average_last: date | None, average_first: date | None) -> in
 
 
 def nearest(yearly: date, day: date) -> date:
-    """The yearly date's return that lies closest to a day (29 February returns as the 28th)."""
+    """The yearly date's return that lies closest to a day.
+
+    Source: the calendar; 29 February returns as the 28th in a common year.
+    """
     returns = [in_year(yearly, day.year + step) for step in (-1, 0, 1)]
     return min(returns, key=lambda one: abs((one - day).days))
 
 
 def following(yearly: date, day: date) -> date:
-    """The yearly date's first return after a day."""
+    """The yearly date's first return after a day.
+
+    Source: the calendar, as `nearest`.
+    """
     this_year = in_year(yearly, day.year)
     return this_year if this_year > day else in_year(yearly, day.year + 1)
 
 
 def in_year(yearly: date, year: int) -> date:
-    """The same day and month in another year (29 February becomes the 28th in a common year)."""
+    """The same day and month in another year.
+
+    Source: the calendar, as `nearest`.
+    """
     if yearly.month == 2 and yearly.day == 29:
         return date(year, 3, 1) - timedelta(days=1)
     return yearly.replace(year=year)

@@ -70,7 +70,8 @@ def shadow_ratio(latitude_deg: float, day: date, sun_time_hours: float) -> float
     Infinite when the sun is on or below the horizon. Times the height of a hedge it is also the
     distance at which a cold frame begins to get that sun.
 
-    Raises ValueError for a latitude beyond the poles. Basis: geometry.
+    Raises ValueError for a latitude beyond the poles.
+    Source: geometry, cotangent of the sun's height.
     """
     east, north, up = towards_sun(latitude_deg, day, sun_time_hours)
     return math.hypot(east, north) / up if up > 0.0 else math.inf
@@ -79,7 +80,7 @@ def shadow_ratio(latitude_deg: float, day: date, sun_time_hours: float) -> float
 def shadow_bearing_deg(latitude_deg: float, day: date, sun_time_hours: float) -> float | None:
     """Compass bearing in which shadows point, 0 to 360; None when the sun is not up.
 
-    Arguments as for `shadow_ratio`.
+    Arguments as for `shadow_ratio`. Source: geometry, the bearing opposite the sun's.
     """
     east, north, up = towards_sun(latitude_deg, day, sun_time_hours)
     return math.degrees(math.atan2(-east, -north)) % 360.0 if up > 0.0 else None
@@ -88,7 +89,7 @@ def shadow_bearing_deg(latitude_deg: float, day: date, sun_time_hours: float) ->
 def is_shaded(obstacle: Obstacle, latitude_deg: float, day: date, sun_time_hours: float) -> bool:
     """Whether an obstacle keeps the sun's centre from a spot; a sun that is down shades all.
 
-    Time and place as for `shadow_ratio`.
+    Time and place as for `shadow_ratio`. Source: geometry.
     """
     east, north, up = towards_sun(latitude_deg, day, sun_time_hours)
     return up <= 0.0 or _hides(obstacle, east, north, up)
@@ -101,7 +102,8 @@ def ground_sun_hours(latitude_deg: float, day: date, obstacles: Iterable[Obstacl
     day            the date
     obstacles      what stands round the spot; at the foot of a hedge, one at distance 0
 
-    Raises ValueError for a latitude beyond the poles. Basis: geometry, to about five minutes.
+    Raises ValueError for a latitude beyond the poles.
+    Source: geometry, looked at every few minutes; good to about six.
     """
     around = tuple(obstacles)
     return _sun_hours(
@@ -122,7 +124,8 @@ def wall_sun_hours(
                    stands on the east side of whatever it looks over
     obstacles      what stands before the wall; their heights count from the spot on the wall
 
-    Raises ValueError for a latitude beyond the poles. Basis: geometry, to about five minutes.
+    Raises ValueError for a latitude beyond the poles.
+    Source: geometry, looked at every few minutes; good to about six.
     """
     facing_east = math.sin(math.radians(faces_deg))
     facing_north = math.cos(math.radians(faces_deg))
@@ -147,7 +150,7 @@ def row_shade_width_m(
     latitude_deg, day, sun_time_hours   as for `shadow_ratio`
 
     0 when the shade falls on the other side, infinite when the sun is not up.
-    Basis: geometry of a long row; a short one shades no wider.
+    Source: geometry of a long row; a short one shades no wider.
     """
     east, north, up = towards_sun(latitude_deg, day, sun_time_hours)
     if up <= 0.0:
@@ -160,7 +163,7 @@ def row_shade_width_m(
 def shaded_share(row: RowBeside, latitude_deg: float, day: date, sun_time_hours: float) -> float:
     """Share, 0 to 1, of the strip beside a row that lies in the row's shade.
 
-    Time and place as for `shadow_ratio`; 1 when the sun is not up.
+    Time and place as for `shadow_ratio`; 1 when the sun is not up. Source: geometry.
     """
     width = row_shade_width_m(row.height_m, row.side_deg, latitude_deg, day, sun_time_hours)
     return max(0.0, min(1.0, (width - row.gap_m) / row.strip_m))
@@ -181,7 +184,7 @@ def strip_shaded_hours(
     more_than_share        0 to 1
     from_hours, to_hours   the part of the day that counts; the middle six hours of it unless said
 
-    Basis: geometry, to a few minutes. The hours that count are common practice, no source.
+    Source: geometry, to a few minutes. The hours that count are common practice, no source.
     """
     step = (to_hours - from_hours) / _LOOKS
     return step * sum(

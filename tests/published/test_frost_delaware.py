@@ -77,7 +77,7 @@ def test_the_chance_after_a_printed_spring_date_is_the_printed_chance(
     chance: float, printed: tuple[int, int]
 ) -> None:
     # a date is printed to the day, which is worth up to 3.4 % in the middle of the curve
-    found = frost.chance_of_frost_after(on(printed), on(SPRING[32][2]))
+    found = frost.spring_frost_chance(on(printed), on(SPRING[32][2]))
     assert found == pytest.approx(chance, abs=0.02)
 
 
@@ -85,7 +85,7 @@ def test_the_chance_after_a_printed_spring_date_is_the_printed_chance(
 def test_the_chance_before_a_printed_autumn_date_is_the_printed_chance(
     chance: float, printed: tuple[int, int]
 ) -> None:
-    found = frost.chance_of_frost_before(on(printed), on(AUTUMN[32][2]))
+    found = frost.autumn_frost_chance(on(printed), on(AUTUMN[32][2]))
     assert found == pytest.approx(chance, abs=0.02)
 
 

@@ -16,8 +16,8 @@ chances = st.floats(0.01, 0.99)
 
 
 def test_on_the_average_date_it_is_one_year_in_two() -> None:
-    assert frost.chance_of_frost_after(LAST, LAST) == pytest.approx(0.5)
-    assert frost.chance_of_frost_before(FIRST, FIRST) == pytest.approx(0.5)
+    assert frost.spring_frost_chance(LAST, LAST) == pytest.approx(0.5)
+    assert frost.autumn_frost_chance(FIRST, FIRST) == pytest.approx(0.5)
     assert frost.last_frost_at_chance(LAST, 0.5) == LAST
     assert frost.first_frost_at_chance(FIRST, 0.5) == FIRST
 
@@ -31,14 +31,14 @@ def test_the_careful_date_is_fifteen_days_after_the_average() -> None:
 def test_a_week_before_the_average_nearly_three_springs_in_four_still_freeze() -> None:
     # by hand: 7 / 11.70 = 0.598 standard deviations; the normal table gives 0.725
     week_before = LAST - timedelta(days=7)
-    assert frost.chance_of_frost_after(week_before, LAST) == pytest.approx(0.725, abs=0.001)
+    assert frost.spring_frost_chance(week_before, LAST) == pytest.approx(0.725, abs=0.001)
 
 
 def test_a_garden_without_frost_gets_no_date_and_no_chance() -> None:
     assert frost.one_in_ten_last_day(None) is None
     assert frost.one_in_ten_first_day(None) is None
-    assert frost.chance_of_frost_after(LAST, None) is None
-    assert frost.chance_of_frost_before(FIRST, None) is None
+    assert frost.spring_frost_chance(LAST, None) is None
+    assert frost.autumn_frost_chance(FIRST, None) is None
     assert frost.frost_free_days(None, FIRST) is None
     assert frost.frost_free_days(LAST, None) is None
 
@@ -52,14 +52,14 @@ def test_the_frost_free_season_is_counted_over_the_new_year_in_the_south() -> No
 
 def test_an_average_of_another_year_means_the_spring_nearest_to_the_day() -> None:
     asked = date(2031, 5, 12)
-    same_spring = frost.chance_of_frost_after(asked, date(2031, 5, 18))
-    assert frost.chance_of_frost_after(asked, LAST) == same_spring
+    same_spring = frost.spring_frost_chance(asked, date(2031, 5, 18))
+    assert frost.spring_frost_chance(asked, LAST) == same_spring
 
 
 def test_a_first_frost_about_new_year_is_reckoned_across_it() -> None:
     average = date(2026, 1, 3)
-    before = frost.chance_of_frost_before(date(2026, 12, 28), average)
-    after = frost.chance_of_frost_before(date(2027, 1, 9), average)
+    before = frost.autumn_frost_chance(date(2026, 12, 28), average)
+    after = frost.autumn_frost_chance(date(2027, 1, 9), average)
     assert before is not None
     assert after is not None
     assert before < 0.5 < after
@@ -68,9 +68,9 @@ def test_a_first_frost_about_new_year_is_reckoned_across_it() -> None:
 
 def test_a_spread_of_nothing_takes_the_average_for_a_certainty() -> None:
     day = timedelta(days=1)
-    assert frost.chance_of_frost_after(LAST - day, LAST, 0) == 1
-    assert frost.chance_of_frost_after(LAST, LAST, 0) == 0.5
-    assert frost.chance_of_frost_after(LAST + day, LAST, 0) == 0
+    assert frost.spring_frost_chance(LAST - day, LAST, 0) == 1
+    assert frost.spring_frost_chance(LAST, LAST, 0) == 0.5
+    assert frost.spring_frost_chance(LAST + day, LAST, 0) == 0
     assert frost.one_in_ten_last_day(LAST, 0) == LAST
 
 
@@ -87,8 +87,8 @@ def test_the_chance_of_a_spring_frost_falls_with_every_later_date(
     average: date, near: date, spread: float, later: int
 ) -> None:
     day = frost.nearest(average, near) - timedelta(days=30)
-    sooner = frost.chance_of_frost_after(day, average, spread)
-    after = frost.chance_of_frost_after(day + timedelta(days=later), average, spread)
+    sooner = frost.spring_frost_chance(day, average, spread)
+    after = frost.spring_frost_chance(day + timedelta(days=later), average, spread)
     assert sooner is not None
     assert after is not None
     assert 0 <= after <= sooner <= 1
@@ -99,8 +99,8 @@ def test_the_chance_of_an_autumn_frost_grows_with_every_later_date(
     average: date, spread: float, offset: int, later: int
 ) -> None:
     day = average + timedelta(days=offset)
-    sooner = frost.chance_of_frost_before(day, average, spread)
-    after = frost.chance_of_frost_before(day + timedelta(days=later), average, spread)
+    sooner = frost.autumn_frost_chance(day, average, spread)
+    after = frost.autumn_frost_chance(day + timedelta(days=later), average, spread)
     assert sooner is not None
     assert after is not None
     assert 0 <= sooner <= after <= 1
@@ -111,12 +111,10 @@ def test_the_date_of_a_chance_has_that_chance(average: date, chance: float, spre
     last = frost.last_frost_at_chance(average, chance, spread)
     assert last is not None
     half_day = 0.5 * 0.4 / spread + 1e-6  # a normal curve climbs at most 0.4 a standard deviation
-    assert frost.chance_of_frost_after(last, average, spread) == pytest.approx(chance, abs=half_day)
+    assert frost.spring_frost_chance(last, average, spread) == pytest.approx(chance, abs=half_day)
     first = frost.first_frost_at_chance(average, chance, spread)
     assert first is not None
-    assert frost.chance_of_frost_before(first, average, spread) == pytest.approx(
-        chance, abs=half_day
-    )
+    assert frost.autumn_frost_chance(first, average, spread) == pytest.approx(chance, abs=half_day)
 
 
 @given(days, spreads, st.floats(0, 10))
@@ -145,6 +143,6 @@ def test_a_chance_of_none_or_all_has_no_date(chance: float) -> None:
 
 def test_a_spread_below_nothing_is_refused() -> None:
     with pytest.raises(ValueError, match="less than nothing"):
-        frost.chance_of_frost_after(LAST, LAST, -1)
+        frost.spring_frost_chance(LAST, LAST, -1)
     with pytest.raises(ValueError, match="less than nothing"):
         frost.one_in_ten_first_day(FIRST, -1)
