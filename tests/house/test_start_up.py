@@ -34,8 +34,13 @@ print(json.dumps({"status": status, "loaded": loaded}), file=sys.stderr)
 def loaded_by(root: Path, *words: str) -> set[str]:
     """The top names of all that a command has loaded when it ends, and no traceback."""
     run = subprocess.run(
-        [sys.executable, "-c", PROBE, *words], cwd=root, capture_output=True, text=True, check=True
+        [sys.executable, "-c", PROBE, *words],
+        cwd=root,
+        capture_output=True,
+        text=True,
+        check=False,
     )
+    assert run.returncode == 0, run.stderr
     told = json.loads(run.stderr.splitlines()[-1])
     assert told["status"] in (0, None), run.stdout + run.stderr
     return set(told["loaded"])
