@@ -23,6 +23,7 @@ class Fact:
     called   what this structure calls it: poles, legs
     shape    how a line of it is written, only where no other room declares the word
     help     one plain sentence, with the shape
+    example  a line as it is typed, with the shape
     sides    the slots that a size such as 6 ft x 16 ft fills, in the order typed
     slots    name of a slot ("" for a fact that is one value) -> what is assumed
     """
@@ -31,6 +32,7 @@ class Fact:
     called: str
     shape: str = ""
     help: str = ""
+    example: str = ""
     sides: tuple[str, ...] = ()
     slots: Mapping[str, Slot] = field(default_factory=dict)
 

@@ -158,7 +158,7 @@ def _names(node: ast.AST) -> list[str]:
     return [name for child in inner for name in _names(child)]
 
 
-def _value(node: ast.expr, facts: Mapping[str, object]) -> Value:  # noqa: C901, PLR0911, PLR0912
+def _value(node: ast.expr, facts: Mapping[str, object]) -> Value:  # noqa: C901, PLR0912
     match node:
         case ast.Constant(value=str() as word):
             return word

@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING
 
 from plantframe.catalogue.mistakes import CatalogueError
 from plantframe.catalogue.names import INDEX, Index, tidy
-from plantframe.catalogue.reading import FOLDERS, _load, entry_names, file_of
+from plantframe.catalogue.reading import FOLDERS, files, load
 from plantframe.catalogue.structure_page import structure_from
 
 if TYPE_CHECKING:
@@ -18,7 +18,7 @@ KINDS = ("plant", "structure", "material")
 
 
 def made() -> Index:
-    """The index as the entries would have it now. An entry that cannot be read is left out."""
+    """The index as the entries would have it now. A file without a name is left out."""
     index: Index = {"own": {}, "also": {}, "group": {}, "structures": {}}
     for kind in KINDS:
         for name, raw in _entries(kind):
@@ -28,7 +28,7 @@ def made() -> Index:
             for word in _words(raw, "part of"):
                 _enter(index["group"], kind, word, name)
     for name, raw in _entries("structure"):
-        structure = structure_from(raw, file_of("structure", name).name)
+        structure = structure_from(raw, name)
         index["structures"][name] = {
             "blocks": list(structure.blocks),
             "facts": {fact.word: fact.shape for fact in structure.facts.values()},
@@ -42,10 +42,10 @@ def text_of(index: Index) -> str:
 
 
 def _entries(kind: str) -> Iterator[tuple[str, dict[str, object]]]:
-    for name in entry_names(kind):
-        raw = _load(file_of(kind, name))
-        if isinstance(raw, dict):
-            yield name, raw
+    for path in files(kind):
+        raw = load(path)
+        if isinstance(raw, dict) and isinstance(raw.get("name"), str):
+            yield raw["name"], raw
 
 
 def _words(raw: dict[str, object], key: str) -> list[str]:
@@ -66,7 +66,7 @@ def main() -> int:
     except CatalogueError as error:
         sys.stderr.write(f"{error}\n")
         return 2
-    sys.stdout.write(f"{INDEX.name}: {sum(len(entry_names(k)) for k in FOLDERS)} entries\n")
+    sys.stdout.write(f"{INDEX.name}: {sum(len(files(kind)) for kind in FOLDERS)} entries\n")
     return 0
 
 

@@ -74,15 +74,21 @@ _SIGNS: Final = str.maketrans(
 
 def tidy(text: str) -> str:
     """A name as it is compared: small letters, single spaces, no hyphens."""
-    words = text.casefold().translate(_SIGNS).split()
-    if words[:1] and words[0] in {"a", "an", "the"} and len(words) > 1:
-        words = words[1:]
-    return " ".join(words)
+    return " ".join(text.casefold().translate(_SIGNS).split())
+
+
+def stem_of(name: str) -> str:
+    """The file name of an entry, without its ending: lamb's lettuce in lambs-lettuce."""
+    return tidy(name).replace(" ", "-").replace("'", "")
 
 
 @lru_cache(maxsize=4096)
 def singular_forms(text: str) -> tuple[str, ...]:
-    """A name as it stands, then with its last word, first word or both made singular."""
+    """What a name may be looked for as, the likeliest first.
+
+    As it stands, then in the singular (last word, or first and last), then without its
+    article: "the beans" may be bean, and an "a frame" is first looked for as it stands.
+    """
     words = text.split()
     if not words:
         return ()
@@ -92,6 +98,8 @@ def singular_forms(text: str) -> tuple[str, ...]:
     for first in _singulars(words[0]) if len(words) > 1 else ():
         for last in _singulars(words[-1]):
             forms[" ".join([first, *words[1:-1], last])] = None
+    if words[0] in {"a", "an", "the"} and len(words) > 1:
+        forms.update(dict.fromkeys(singular_forms(" ".join(words[1:]))))
     return tuple(forms)
 
 

@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING, Final, TypeVar
 
 from plantframe.catalogue.material_page import material_from, source_from
 from plantframe.catalogue.mistakes import CatalogueError
-from plantframe.catalogue.names import named, singular_forms, tidy
+from plantframe.catalogue.names import index, named, singular_forms, stem_of, tidy
 from plantframe.catalogue.plant_page import NOT_INHERITED, plant_from
 from plantframe.catalogue.structure_page import structure_from
 
@@ -32,12 +32,19 @@ FOLDERS: Final = {
 
 def file_of(kind: str, name: str) -> Path:
     """Where the entry of that name would stand: "runner bean" in plants/runner-bean.yaml."""
-    return FOLDERS[kind] / f"{name.replace(' ', '-')}.yaml"
+    return FOLDERS[kind] / f"{stem_of(name)}.yaml"
+
+
+def files(kind: str) -> list[Path]:
+    """The files of a kind that are there."""
+    return sorted(FOLDERS[kind].glob("*.yaml"))
 
 
 def entry_names(kind: str) -> list[str]:
-    """The names of every entry of a kind, from the files that are there."""
-    return sorted(path.stem.replace("-", " ") for path in FOLDERS[kind].glob("*.yaml"))
+    """The names of every entry of a kind, by the index; of sources, their keys."""
+    if kind == "source":
+        return [path.stem for path in files(kind)]
+    return sorted({name for names in index()["own"].get(kind, {}).values() for name in names})
 
 
 def plant(name: str) -> Plant | None:
@@ -63,7 +70,7 @@ def material(name: str) -> Material | None:
 
 def source(key: str) -> Source | None:
     """The source with that key; None where there is none."""
-    return _source(key) if file_of("source", key).is_file() else None
+    return _source(key) if (FOLDERS["source"] / f"{key}.yaml").is_file() else None
 
 
 def plants_named(text: str) -> list[str]:
@@ -103,33 +110,34 @@ def _near(name: str, among: tuple[str, ...]) -> tuple[str, ...]:
 
 
 def _the_one(kind: str, name: str) -> str | None:
-    if file_of(kind, name).is_file() and name == tidy(name):
-        return name
+    """The stem of the file that a name means alone."""
+    if file_of(kind, name).is_file():
+        return stem_of(name)
     found = named(kind, name)
-    return found[0] if len(found) == 1 else None
+    return stem_of(found[0]) if len(found) == 1 else None
 
 
 @lru_cache(maxsize=512)
-def _plant(name: str) -> Plant:
-    path = file_of("plant", name)
+def _plant(stem: str) -> Plant:
+    path = FOLDERS["plant"] / f"{stem}.yaml"
     return _read(path, lambda raw: plant_from(_with_likeness(raw, path), path.name))
 
 
 @lru_cache(maxsize=256)
-def _structure(name: str) -> Structure:
-    path = file_of("structure", name)
+def _structure(stem: str) -> Structure:
+    path = FOLDERS["structure"] / f"{stem}.yaml"
     return _read(path, lambda raw: structure_from(raw, path.name))
 
 
 @lru_cache(maxsize=64)
-def _material(name: str) -> Material:
-    path = file_of("material", name)
+def _material(stem: str) -> Material:
+    path = FOLDERS["material"] / f"{stem}.yaml"
     return _read(path, lambda raw: material_from(raw, path.name))
 
 
 @lru_cache(maxsize=256)
 def _source(key: str) -> Source:
-    path = file_of("source", key)
+    path = FOLDERS["source"] / f"{key}.yaml"
     return _read(path, lambda raw: source_from(raw, path.name))
 
 
@@ -141,7 +149,7 @@ def _with_likeness(raw: object, path: Path, below: tuple[str, ...] = ()) -> obje
     base_path = file_of("plant", like)
     if like in below or not base_path.is_file():
         raise CatalogueError(path.name, 0, "like", f"there is no plant {like!r} to be like")
-    base = _with_likeness(_load(base_path), base_path, (*below, str(raw.get("name"))))
+    base = _with_likeness(load(base_path), base_path, (*below, str(raw.get("name"))))
     if not isinstance(base, dict):
         raise CatalogueError(base_path.name, 0, "", "it wants words with values under them")
     return {**{k: v for k, v in base.items() if k not in NOT_INHERITED}, **raw}
@@ -150,7 +158,7 @@ def _with_likeness(raw: object, path: Path, below: tuple[str, ...] = ()) -> obje
 def _read(path: Path, make: Callable[[object], E]) -> E:
     """Make an entry of a file, and give a mistake in it its line."""
     try:
-        return make(_load(path))
+        return make(load(path))
     except CatalogueError as error:
         if error.line or error.file != path.name:
             raise
@@ -158,7 +166,8 @@ def _read(path: Path, make: Callable[[object], E]) -> E:
         raise CatalogueError(error.file, line, error.field, error.says) from None
 
 
-def _load(path: Path) -> object:
+def load(path: Path) -> object:
+    """The file as plain words, figures, lists and mappings. Raises CatalogueError."""
     import yaml
 
     loader = getattr(yaml, "CSafeLoader", yaml.SafeLoader)

@@ -31,7 +31,7 @@ if TYPE_CHECKING:
 T = TypeVar("T")
 
 MINUTES_BASIS = "estimate"
-_OF_A_FACT = frozenset({"called", "shape", "help", "sides"})
+_OF_A_FACT = frozenset({"called", "shape", "help", "example", "sides"})
 
 
 def structure_from(raw: object, file: str) -> Structure:
@@ -100,17 +100,17 @@ def _slots_of(facts: Page, word: str) -> Page:
 
 def _fact(word: str, page: Page) -> Fact:
     called, shape, says = page.text("called", word), page.text("shape"), page.text("help")
-    sides = page.texts("sides")
+    example, sides = page.text("example"), page.texts("sides")
     slots: dict[str, Slot] = {}
     if "basis" in page.raw:  # the fact is itself one value
         value = {key: one for key, one in page.raw.items() if key not in _OF_A_FACT}
         slots[""] = (page.as_figure(value, word),)
-        return Fact(word, called, shape, says, sides, slots)
+        return Fact(word, called, shape, says, example, sides, slots)
     for key in page.rest():
         slot = "" if key == "default" else key
         slots[slot] = _slot(page, key)
     page.done()
-    return Fact(word, called, shape, says, sides, slots)
+    return Fact(word, called, shape, says, example, sides, slots)
 
 
 def _slot(page: Page, key: str) -> Slot:

@@ -30,7 +30,11 @@ class Placed:
 
 @dataclass(frozen=True)
 class Pieces:
-    """All pieces of one part; lengths in m, None where it has none."""
+    """All pieces of one part; lengths in m, None where it has none.
+
+    length_m    of the longest
+    lengths_m   of each in turn, empty where they have none
+    """
 
     part: Part
     count: int
@@ -38,6 +42,7 @@ class Pieces:
     depth_m: float | None
     round: bool
     length_m: float | None
+    lengths_m: tuple[float, ...]
     breadth_m: float | None
     thickness_m: float | None
     size: str
@@ -184,19 +189,30 @@ def _pieces(part: Part, known: Mapping[str, object]) -> Pieces:
         for i in range(min(count, MOST))
         for here in ({**known, "i": i},)
     )
+    lengths = _lengths(part.length, count, known)
     return Pieces(
         part=part,
         count=count,
         width_m=number(f"{word}.width", known) if word else None,
         depth_m=number(f"{word}.depth", known) if word else None,
         round=bool(number(f"{word}.round", known)) if word else False,
-        length_m=_maybe(part.length, known) if count > 0 else None,
+        length_m=max(lengths, default=None),
+        lengths_m=lengths,
         breadth_m=_maybe(part.width, known) if count > 0 else None,
         thickness_m=_maybe(part.thickness, known) if count > 0 else None,
         size=_size(part.size, known),
         wood=str(evaluate(part.wood, known)) if part.wood else "",
         places=places if count > 0 else (),
     )
+
+
+def _lengths(text: str, count: int, known: Mapping[str, object]) -> tuple[float, ...]:
+    """The length of each piece; a sum of i may give each its own."""
+    if not text or count <= 0:
+        return ()
+    if "i" not in names_in(text):
+        return (number(text, known),) * count
+    return tuple(number(text, {**known, "i": i}) for i in range(min(count, MOST)))
 
 
 def _size(size: str, known: Mapping[str, object]) -> str:
