@@ -103,12 +103,11 @@ def lattice_coefficient(solidity: float, member: str = "flat") -> float:
     """
     if not 0 < solidity <= 0.7:
         raise ValueError("the table holds for frames at least 30 % open")
-    for most, coefficients in LATTICE_COEFFICIENTS:
-        if solidity < most or most == 0.7:
-            if member not in coefficients:
-                break
-            return coefficients[member]
-    raise ValueError(f"members are flat, small round or large round, not {member!r}")
+    last = LATTICE_COEFFICIENTS[-1]
+    _, coefficients = next((row for row in LATTICE_COEFFICIENTS if solidity < row[0]), last)
+    if member not in coefficients:
+        raise ValueError(f"members are flat, small round or large round, not {member!r}")
+    return coefficients[member]
 
 
 def openings_factor(solidity: float) -> float:

@@ -134,6 +134,16 @@ def test_a_thicker_post_never_holds_less(
     assert all(a <= b for a, b in zip(thin, thick, strict=True))
 
 
+@given(soils, st.floats(0.038, 0.2), depths, heights)
+def test_from_38_mm_up_a_post_holds_in_proportion_to_its_width(
+    soil: str, width: float, depth: float, height: float
+) -> None:
+    # Estimate tuned to practice: the loose top does not grow with the post.
+    thin = ground.ground_moment_nm(soil, 0.038, depth, height).middle
+    found = ground.ground_moment_nm(soil, width, depth, height).middle
+    assert found == pytest.approx(thin * width / 0.038)
+
+
 @given(soils, widths, depths, heights, more)
 def test_a_higher_push_turns_a_post_over_with_less_force(
     soil: str, width: float, depth: float, height: float, factor: float
