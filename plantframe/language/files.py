@@ -148,7 +148,12 @@ def _finished(name: str, main: str, gathering: _Gathering) -> Reading:
 
 
 def _gather(
-    file: Path, gathering: _Gathering, above: tuple[Path, ...], *, history: bool, asked: Where | None
+    file: Path,
+    gathering: _Gathering,
+    above: tuple[Path, ...],
+    *,
+    history: bool,
+    asked: Where | None,
 ) -> None:
     name = _shown(file, gathering.folder)
     if name in gathering.overlay:
@@ -197,7 +202,9 @@ def _follow(
         told = {"name": name[:60], "root": f"the folder {gathering.root.resolve().name}"}
         gathering.mistakes.append(Mistake("read-climbs", where, told))
     elif resolved in above:
-        circle = " → ".join([*(path.stem for path in above[above.index(resolved) :]), resolved.stem])
+        circle = " → ".join(
+            [*(path.stem for path in above[above.index(resolved) :]), resolved.stem]
+        )
         gathering.mistakes.append(Mistake("read-cycle", where, {"circle": circle}))
     elif len(above) >= DEPTH_CAP:
         gathering.mistakes.append(Mistake("read-too-deep", where, {"cap": str(DEPTH_CAP)}))

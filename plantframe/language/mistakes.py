@@ -109,7 +109,9 @@ def _file_too_large(told: Told) -> str:
 
 @_kind("more-mistakes", "note")
 def _more(told: Told) -> str:
-    return f"{told['count']} more slips like these are not listed; {told['cap']} is the most I show."
+    return (
+        f"{told['count']} more slips like these are not listed; {told['cap']} is the most I show."
+    )
 
 
 @_kind("no-block", "stop", unread=True)
@@ -122,8 +124,7 @@ def _no_block(told: Told) -> str:
 @_kind("not-indented", "stop", unread=True)
 def _not_indented(told: Told) -> str:
     return (
-        f"“{told['word']}” belongs under a block: put two spaces before it. "
-        "Not used until you do."
+        f"“{told['word']}” belongs under a block: put two spaces before it. Not used until you do."
     )
 
 
@@ -162,10 +163,7 @@ def _read_deep(told: Told) -> str:
 # ---- words and figures ------------------------------------------------------------------------
 @_kind("unknown-word", "ask")
 def _unknown_word(told: Told) -> str:
-    return (
-        f"I don't know “{told['text']}” here. Kept, not used.{_nearest(told)} "
-        "What is meant?"
-    )
+    return f"I don't know “{told['text']}” here. Kept, not used.{_nearest(told)} What is meant?"
 
 
 @_kind("elsewhere", "ask")
@@ -191,9 +189,7 @@ def _which_length(told: Told) -> str:
 
 @_kind("two-readings", "ask")
 def _two_readings(told: Told) -> str:
-    return (
-        f"“{told['text']}” can be read two ways: {told['readings']}? Not used until you say."
-    )
+    return f"“{told['text']}” can be read two ways: {told['readings']}? Not used until you say."
 
 
 @_kind("decimal-comma", "note")

@@ -131,7 +131,9 @@ def read_phrase(text: str) -> tuple[tuple[Item, ...], tuple[tuple[str, int, str]
         return _only_words(text), ()
     doubts: list[tuple[str, int, str]] = []
     items = [
-        item for child in tree.children for item in _item(cast("Tree[Token] | Token", child), doubts)
+        item
+        for child in tree.children
+        for item in _item(cast("Tree[Token] | Token", child), doubts)
     ]
     items = _joined(items, text, doubts)
     return tuple(items), tuple(doubts)
@@ -145,8 +147,7 @@ def phrase(text: str, column: int) -> Phrase:
 
 def _only_words(text: str) -> tuple[Item, ...]:
     return tuple(
-        Item(Word(match.group()), match.start(), match.end())
-        for match in re.finditer(r"\S+", text)
+        Item(Word(match.group()), match.start(), match.end()) for match in re.finditer(r"\S+", text)
     )
 
 
@@ -274,7 +275,9 @@ def _measure(tokens: list[Token], doubts: list[tuple[str, int, str]]) -> Measure
 
 
 def _feet_inches(text: str) -> Measure | Word:
-    match = re.match(r"(.*?)\s?(?:ft\.?|feet|foot|['′’])\s?(?:and )?(.*?)\s?(?:inches|inch|in\.?|[\"″”])$", text)
+    match = re.match(
+        r"(.*?)\s?(?:ft\.?|feet|foot|['′’])\s?(?:and )?(.*?)\s?(?:inches|inch|in\.?|[\"″”])$", text
+    )
     feet = figure(match[1]) if match else None
     inches = figure(match[2]) if match else None
     if feet is None or inches is None:

@@ -173,9 +173,7 @@ def _readable(lines: tuple[str, ...], file: str, mistakes: list[Mistake]) -> lis
     return out
 
 
-def _unmerged(
-    lines: tuple[str, ...], out: list[str], file: str, mistakes: list[Mistake]
-) -> None:
+def _unmerged(lines: tuple[str, ...], out: list[str], file: str, mistakes: list[Mistake]) -> None:
     """Blank what stands between merge marks, and say which lines."""
     start: int | None = None
     for place, line in enumerate(lines):
@@ -239,8 +237,8 @@ class _Reading:
         else:
             self.head(found, where, remark)
 
-    def slip(self, name: str, where: Where, edits: tuple[Edit, ...] = (), **told: str) -> None:
-        self.mistakes.append(Mistake(name, where, told, edits))
+    def slip(self, slip: str, where: Where, edits: tuple[Edit, ...] = (), /, **told: str) -> None:
+        self.mistakes.append(Mistake(slip, where, told, edits))
 
     def head(self, found: list[Phrase], where: Where, remark: str) -> None:
         first = found[0].words[0] if found[0].items else ""
@@ -317,9 +315,7 @@ class _Reading:
                 )
                 for word in near
             )
-            self.mistakes.append(
-                Mistake("unknown-block", where, dict(self.stray_head[1]), edits)
-            )
+            self.mistakes.append(Mistake("unknown-block", where, dict(self.stray_head[1]), edits))
             return
         self.slip("unknown-block", where, word=found[0].text[:40].strip(), near="")
 
@@ -364,9 +360,13 @@ class _Reading:
                 "second": str(fact.where.line),
             }
             edits = tuple(
-                Edit(f"keep line {other.where.line}", (LineChange(self.file, gone.where.line, gone.where.typed, None),))
+                Edit(
+                    f"keep line {other.where.line}",
+                    (LineChange(self.file, gone.where.line, gone.where.typed, None),),
+                )
                 for other, gone in ((before, fact), (fact, before))
-                if before.where.line != fact.where.line and gone.where.line != self.open.head.where.line
+                if before.where.line != fact.where.line
+                and gone.where.line != self.open.head.where.line
             )
             self.mistakes.append(Mistake("same-fact-twice", fact.where, told, edits))
             return
@@ -410,9 +410,7 @@ class _Reading:
             del self.mistakes[held:]
         return facts
 
-    def free(
-        self, word: str, shape: str, found: list[Phrase], where: Where, remark: str
-    ) -> Fact:
+    def free(self, word: str, shape: str, found: list[Phrase], where: Where, remark: str) -> Fact:
         """A free line of a shed, a yard or a border."""
         for part in found:
             self.doubts(part, where)
@@ -493,7 +491,9 @@ class _Reading:
                 "write": f"{count} of {size}",
             }
             new = where.typed.replace(text, f"{count} of {size}", 1)
-            edit = Edit(f"{count} of {size}", (LineChange(self.file, where.line, where.typed, new),))
+            edit = Edit(
+                f"{count} of {size}", (LineChange(self.file, where.line, where.typed, new),)
+            )
             self.slip("count-or-size", place, (edit,), **told)
             return
         if match_ := re.fullmatch(r"(\d+) in ([A-Z].*)", text):
@@ -515,7 +515,9 @@ class _Reading:
         words = [
             piece.choices[0][0]
             for pattern in patterns(declared.shape)
-            if pattern.slots and pattern.slots[0] not in names and pattern.pieces[0].type == "length"
+            if pattern.slots
+            and pattern.slots[0] not in names
+            and pattern.pieces[0].type == "length"
             for piece in pattern.pieces[1:2]
             if not piece.type and not piece.optional and len(piece.choices[0]) == 1
         ]
@@ -635,9 +637,7 @@ class _Reading:
         """End the block being read."""
         if self.open is not None:
             head = self.open.head
-            self.blocks.append(
-                Block(head.word, self.open.name, head, tuple(self.open.facts))
-            )
+            self.blocks.append(Block(head.word, self.open.name, head, tuple(self.open.facts)))
         self.open = None
         if self.stray and self.stray_head is not None:
             # say how many lines wait under the head that could not be read
@@ -687,9 +687,7 @@ def _same_values(one: Fact, other: Fact) -> bool:
     ] and one.text == other.text
 
 
-def _count_first(
-    found: list[Phrase], block: str
-) -> tuple[FactWord, int, list[Phrase]] | None:
+def _count_first(found: list[Phrase], block: str) -> tuple[FactWord, int, list[Phrase]] | None:
     """`6 poles, 8 ft`: a figure in front of a fact word."""
     first = found[0]
     if len(first.items) < 2 or not isinstance(first.items[0].value, Number):

@@ -114,7 +114,8 @@ def patterns(shape: str) -> tuple[Pattern, ...]:
                 optional = token.endswith("?")
                 inner = token.rstrip("?")[1:-1]
                 kind, _, name = inner.partition(":")
-                if "|" in kind:
+                if "|" in kind or kind not in slots.TYPES:
+                    # a word that is no type stands for itself: `{none:none}`
                     choices = tuple(tuple(choice.split()) for choice in kind.split("|"))
                     pieces.append(Piece("choice", name or "kind", choices, optional))
                 else:
@@ -282,9 +283,7 @@ def _stops(
     return frozenset(stops)
 
 
-def _words(
-    items: Sequence[Item], at: int, choices: tuple[tuple[str, ...], ...]
-) -> int | None:
+def _words(items: Sequence[Item], at: int, choices: tuple[tuple[str, ...], ...]) -> int | None:
     """The item after one of the choices, if it stands at `at`."""
     for choice in sorted(choices, key=len, reverse=True):
         if at + len(choice) <= len(items) and all(

@@ -175,7 +175,11 @@ def _count(phrase: Phrase, at: int, _stops: Stops) -> Taken:
     whole = isinstance(value, Number) and value.value * 2 % 1 == 0
     if isinstance(value, Number) and whole and not 1900 <= value.value <= 2100:
         return value, at + 1
-    if isinstance(value, Word) and value.plain == "×" and isinstance(_value(phrase, at + 1), Number):
+    if (
+        isinstance(value, Word)
+        and value.plain == "×"
+        and isinstance(_value(phrase, at + 1), Number)
+    ):
         return _value(phrase, at + 1), at + 2
     if isinstance(value, Word) and value.plain == "dozen":
         return Number(12.0, value.text), at + 1
@@ -567,3 +571,4 @@ _TAKERS: dict[str, Callable[[Phrase, int, Stops], Taken]] = {
     "job": _job,
     "person": _capital,
 }
+TYPES = frozenset(_TAKERS)

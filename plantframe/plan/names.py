@@ -1,0 +1,231 @@
+"""Names in a plan: what they mean, and what to say of one that means nothing."""
+
+from __future__ import annotations
+
+import re
+from dataclasses import dataclass, field
+from typing import TYPE_CHECKING
+
+from plantframe.catalogue.names import all_names, index, named
+from plantframe.language.edits import Edit, LineChange
+from plantframe.language.mistakes import Mistake, Where
+from plantframe.language.reader import nearest
+from plantframe.language.slots import COMPASS, Spot as TypedSpot
+from plantframe.plan.things import Spot
+
+if TYPE_CHECKING:
+    from collections.abc import Iterable
+
+    from plantframe.language.reader import Block, Fact
+    from plantframe.language.shapes import Slot
+
+# Words that stand for a thing of the plan without being its name.
+COMMON = {"shed", "yard", "house", "store"}
+# Words that only name a kind of thing, so that `the hedge` means the one hedge there is.
+KINDS = {"wall", "hedge", "tree", "path", "house", "bed", "border", "fence"}
+
+
+@dataclass(slots=True)
+class Slips:
+    """The mistakes found while a plan is built, and the edits that may cure them."""
+
+    found: list[Mistake] = field(default_factory=list)
+
+    def say(self, slip: str, where: Where, edits: Iterable[Edit] = (), /, **told: str) -> None:
+        """Keep a mistake."""
+        self.found.append(Mistake(slip, where, told, tuple(edits)))
+
+
+def at(where: Where, column: int) -> Where:
+    """The same line at another column."""
+    return Where(where.file, where.line, column, where.typed)
+
+
+def rewrite(where: Where, old: str, new: str, says: str = "") -> Edit:
+    """An edit of one line: the words `old` in it become `new`."""
+    place = where.typed.find(old, max(0, where.column - 1))
+    if place < 0:
+        place = where.typed.find(old)
+    line = where.typed[:place] + new + where.typed[place + len(old) :]
+    return Edit(says or f"write `{new}`", (LineChange(where.file, where.line, where.typed, line),))
+
+
+def insert_after(block: Block, line: str, says: str) -> Edit:
+    """An edit that adds a fact at the end of a block."""
+    where = block.where
+    change = LineChange(where.file, block.last_line, None, f"  {line}")
+    return Edit(says, (change,))
+
+
+@dataclass(slots=True)
+class Names:
+    """Every named thing of the plan: its name as written, by its small letters."""
+
+    by_key: dict[str, Block] = field(default_factory=dict)
+    common: set[str] = field(default_factory=set)
+
+    def add(self, block: Block, slips: Slips) -> bool:
+        """Take a block's name in; False (and said) where another has it already."""
+        key = block.name.lower()
+        other = self.by_key.get(key)
+        if other is None:
+            self.by_key[key] = block
+            return True
+        first, second = other.where, block.where
+        told = {
+            "name": block.name,
+            "first": f"the {other.word} on line {first.line}"
+            + (f" of {first.file}" if first.file != second.file else ""),
+            "second": f"the {block.word} on line {second.line}",
+        }
+        fresh = f"{block.name} 2"
+        edit = rewrite(second, block.name, fresh, f"call the second “{fresh}”")
+        slips.say("same-name", second, (edit,), **told)
+        return False
+
+    def find(self, said: str) -> str | None:
+        """The thing's name as written, for a name as typed elsewhere, or None."""
+        key = said.lower().strip()
+        for form in (key, key.removeprefix("the ")):
+            if form in self.by_key:
+                return self.by_key[form].name
+            if form in self.common:
+                return form
+        bare = key.removeprefix("the ")
+        if bare in KINDS:
+            of_kind = [block.name for block in self.by_key.values() if block.word == bare]
+            if len(of_kind) == 1:
+                return of_kind[0]
+        return None
+
+    def near(self, said: str) -> tuple[tuple[str, Block], ...]:
+        """Up to four names near this one, each with its block."""
+        names = [block.name for block in self.by_key.values()]
+        return tuple(
+            (name, self.by_key[name.lower()]) for name in nearest(said.removeprefix("the "), names)
+        )
+
+
+def spots(slots: Iterable[Slot], where: Where, names: Names, slips: Slips) -> tuple[Spot, ...]:
+    """The places of a head, their names resolved."""
+    out = []
+    for slot in slots:
+        typed = slot.value
+        if isinstance(typed, TypedSpot):
+            out.append(spot(typed, at(where, slot.column), names, slips))
+    return tuple(out)
+
+
+def spot(typed: TypedSpot, where: Where, names: Names, slips: Slips) -> Spot:
+    """One place, its name resolved."""
+    thing = ""
+    if typed.name:
+        found = names.find(typed.name)
+        if found is not None:
+            thing = found
+        else:
+            _unresolved(typed, where, names, slips)
+    return Spot(typed.relation, thing, typed.text, typed.distance_m, typed.part, typed.along_m)
+
+
+def _unresolved(typed: TypedSpot, where: Where, names: Names, slips: Slips) -> None:
+    """Say that a name means nothing, unless it is plain words (`over the blueberries`)."""
+    bare = typed.name.lower().removeprefix("the ")
+    wall = re.fullmatch(r"(\S+(?: \S+)?) wall", bare)
+    if wall and wall[1].replace(" ", "-") in COMPASS:
+        side = wall[1]
+        slips.say("which-wall", where, name=typed.name, side=side)
+        return
+    near = names.near(typed.name)
+    capital = typed.name.removeprefix("the ")[:1].isupper()
+    if not capital and not any(_alike(typed.name, name) for name, _ in near):
+        return
+    shown = ", ".join(f"{name} (line {block.where.line})" for name, block in near)
+    edits = [rewrite(where, typed.name, name) for name, _ in near[:2]]
+    what = {"in": "bed", "on": "wall"}.get(typed.relation, "place")
+    slips.say("no-such-place", where, edits, what=what, name=typed.name, near=shown)
+
+
+def _alike(said: str, name: str) -> bool:
+    """Near enough to be a slip of the same name, and not just other words."""
+    import difflib
+
+    return difflib.SequenceMatcher(None, said.lower(), name.lower()).ratio() >= 0.8
+
+
+def two_things(block: Block, names: Names, slips: Slips) -> None:
+    """Ask about a name that holds ` on `, ` in ` or ` by ` and a name of the plan."""
+    match = re.fullmatch(r"(.+?) (on|in|by|at) (.+)", block.name)
+    if not match:
+        return
+    place = names.find(match[3])
+    if place is None or place.lower() == block.name.lower():
+        return
+    link = match[2]
+    edit = rewrite(
+        block.where,
+        block.name,
+        f"{match[1]}, {link} {match[3]}",
+        f"{match[1]}, {link} {match[3]}",
+    )
+    told = {"name": block.name, "short": match[1], "link": link, "place": place}
+    slips.say("two-things-in-a-name", block.where, (edit,), **told)
+
+
+def plants(said: str) -> tuple[str, ...]:
+    """The catalogue's plants a name can mean; a word or two of description may stand before."""
+    words = said.split()
+    for start in range(len(words)):
+        found = named("plant", " ".join(words[start:]))
+        if found:
+            return tuple(found)
+    return ()
+
+
+def near_plants(said: str) -> tuple[str, ...]:
+    """Up to four plants whose names look like the one typed."""
+    return nearest(said, all_names("plant"))
+
+
+def kinds(said: str) -> tuple[str, ...]:
+    """The catalogue's structures a kind can mean."""
+    return tuple(named("structure", said))
+
+
+def near_kinds(said: str, word: str) -> tuple[str, ...]:
+    """Up to four kinds near this one, of those that go under this block word."""
+    fitting = fitting_kinds(word)
+    near = nearest(said, [name for name in all_names("structure") if kinds(name)])
+    own = dict.fromkeys(kind for name in near for kind in kinds(name) if kind in fitting)
+    return tuple(own)[:4]
+
+
+def fitting_kinds(word: str) -> tuple[str, ...]:
+    """The kinds that go under a block word."""
+    return tuple(
+        name
+        for name, entry in index()["structures"].items()
+        if word in entry["blocks"] or "any" in entry["blocks"]
+    )
+
+
+def plant_of(
+    fact: Fact, slot: Slot, slips: Slips, *, quiet: bool, ambiguous: bool
+) -> tuple[str, ...]:
+    """The plants a slot names; a name that means none or several is said.
+
+    quiet       say nothing of an unknown plant
+    ambiguous   leave a name with several meanings to the advice
+    """
+    said = str(slot.value)
+    found = plants(said)
+    where = at(fact.where, slot.column)
+    if not found and not quiet:
+        near = near_plants(said)
+        edits = [rewrite(where, said, name) for name in near[:2]]
+        slips.say("unknown-plant", where, edits, plant=said, near=", ".join(near))
+    if len(found) > 1 and not ambiguous:
+        shown = f"{', '.join(found[:-1])} or {found[-1]}"
+        edits = [rewrite(where, said, name) for name in found[:2]]
+        slips.say("which-plant", where, edits, plant=said, near=shown)
+    return found

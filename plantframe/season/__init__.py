@@ -1,0 +1,1 @@
+"""The plan worked out: frames with parts, loads and steps; plantings with dates and weights."""

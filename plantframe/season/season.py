@@ -1,0 +1,105 @@
+"""The season of a plan: everything worked out from it, on demand and once."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from functools import cached_property
+from types import MappingProxyType
+from typing import TYPE_CHECKING
+
+from plantframe.catalogue import reading as catalogue
+from plantframe.catalogue.mistakes import CatalogueError
+from plantframe.season.frames import WorkedFrame
+from plantframe.season.plantings import WorkedPlanting
+
+if TYPE_CHECKING:
+    from collections.abc import Mapping
+    from datetime import date
+
+    from plantframe.catalogue.entries import Plant, Structure
+    from plantframe.plan.things import Frame, Grown, Plan
+
+
+def entry_of(name: str | None) -> Plant | None:
+    """The catalogue's plant, None where there is none or its entry is broken."""
+    if name is None:
+        return None
+    try:
+        return catalogue.plant(name)
+    except CatalogueError:
+        return None
+
+
+def kind_of(name: str) -> Structure | None:
+    """The catalogue's structure, None where there is none or its entry is broken."""
+    if not name:
+        return None
+    try:
+        return catalogue.structure(name)
+    except CatalogueError:
+        return None
+
+
+@dataclass(frozen=True)
+class Season:
+    """A plan worked out. `today` stands for the day it is asked on."""
+
+    plan: Plan
+    today: date
+
+    @cached_property
+    def frames(self) -> Mapping[str, WorkedFrame]:
+        """Each frame, line, cover and fence by its name."""
+        return MappingProxyType(
+            {name: self._frame(frame) for name, frame in self.plan.frames.items()}
+        )
+
+    def _frame(self, frame: Frame) -> WorkedFrame:
+        return WorkedFrame(
+            frame,
+            self.plan.garden,
+            self.plan.bed_of(frame),
+            self.plan.wall_of(frame),
+            kind_of(frame.kind),
+        )
+
+    @cached_property
+    def plantings(self) -> tuple[WorkedPlanting, ...]:
+        """Every planting: on frames, in beds, on walls."""
+        on_frames = [one for frame in self.frames.values() for one in frame.plantings]
+        plan = self.plan
+        elsewhere = [
+            WorkedPlanting(
+                planting,
+                entry_of(planting.plant),
+                getattr(holder, "length_m", None),
+                plan.garden,
+                holder.name,
+            )
+            for holder in (*plan.beds.values(), *plan.things.values())
+            for planting in holder.plantings
+        ]
+        return (*on_frames, *elsewhere)
+
+    def bed_name(self, planting: WorkedPlanting) -> str:
+        """The bed a planting is in, "" where it is in none."""
+        if planting.holder in self.plan.beds:
+            return planting.holder
+        frame = self.frames.get(planting.holder)
+        return frame.bed.name if frame and frame.bed else ""
+
+    def history(self, bed: str) -> tuple[Grown, ...]:
+        """What grew in a bed in years before: what it says itself and what last year's plan says."""
+        found = self.plan.beds.get(bed)
+        own = found.had if found else ()
+        frames = [frame.had for frame in self.plan.frames.values() if _stands_in(frame, bed)]
+        before = self.plan.history.get(bed, ())
+        everything = (*own, *(grown for had in frames for grown in had), *before)
+        seen: dict[tuple[str, int], Grown] = {}
+        for grown in everything:
+            seen.setdefault((grown.plant.lower(), grown.year), grown)
+        return tuple(sorted(seen.values(), key=lambda grown: grown.year))
+
+
+def _stands_in(frame: Frame, bed: str) -> bool:
+    return any(spot.thing == bed for spot in frame.spots)
