@@ -61,7 +61,8 @@ def _hoop_arc_m(width_m: float, height_m: float) -> float:
     return math.pi * (a + b) * (1 + 3 * h / (10 + math.sqrt(4 - 3 * h))) / 2
 
 
-FUNCTIONS: Final[dict[str, tuple[int, Callable[..., float]]]] = {  # name: arguments, 0 for any
+# Name: how many arguments, 0 for two or more.
+FUNCTIONS: Final[dict[str, tuple[int, Callable[..., float]]]] = {
     "ceil": (1, lambda x: float(math.ceil(x - 1e-9))),  # 2.4 m in steps of 0.6 m is four steps
     "floor": (1, lambda x: float(math.floor(x + 1e-9))),
     "min": (0, min),
@@ -130,8 +131,8 @@ def _check(node: ast.expr) -> None:  # noqa: C901 - one branch a kind of sum
             return
         case ast.Call(func=ast.Name(id=name), args=args, keywords=[]) if name in FUNCTIONS:
             wanted = FUNCTIONS[name][0]
-            if len(args) != wanted and (wanted or not args):
-                raise ExpressionError(f"{name} takes {wanted or 'at least one'}, not {len(args)}")
+            if len(args) != wanted if wanted else len(args) < 2:
+                raise ExpressionError(f"{name} takes {wanted or 'at least two'}, not {len(args)}")
             parts = args
         case _:
             raise ExpressionError(f"{ast.unparse(node)!r} has no place in a sum")
@@ -189,8 +190,15 @@ def _value(node: ast.expr, facts: Mapping[str, object]) -> Value:  # noqa: C901,
         case ast.Compare(left=left, ops=[op], comparators=[right]):
             return _COMPARISON[type(op)](_figure(left, facts), _figure(right, facts))
         case ast.Call(func=ast.Name(id=name), args=args):
-            return FUNCTIONS[name][1](*(_figure(arg, facts) for arg in args))
+            return _called(name, [_figure(arg, facts) for arg in args])
     raise ExpressionError(f"{ast.unparse(node)!r} has no place in a sum")
+
+
+def _called(name: str, figures: list[float]) -> float:
+    try:
+        return FUNCTIONS[name][1](*figures)
+    except (OverflowError, ValueError, ZeroDivisionError):
+        raise ExpressionError(f"{name} cannot be taken of {figures[0]:.4g}") from None
 
 
 def _arithmetic(op: ast.operator, left: float, right: float) -> float:

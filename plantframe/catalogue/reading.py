@@ -187,7 +187,10 @@ def _line_of(path: Path, field: str) -> int:
     """The line of a file that the words of a field lead to, as far as they lead."""
     import yaml
 
-    node: object = yaml.compose(path.read_text(encoding="utf-8"), Loader=yaml.SafeLoader)
+    try:
+        node: object = yaml.compose(path.read_text(encoding="utf-8"), Loader=yaml.SafeLoader)
+    except (OSError, UnicodeDecodeError, yaml.YAMLError):
+        return 0
     line = 1
     for word in field.split(", ") if field else ():
         if isinstance(node, yaml.MappingNode):
