@@ -1,0 +1,1 @@
+"""What a knowledgeable friend would check: rules, findings, and what has been set aside."""

@@ -1,0 +1,72 @@
+"""Small edits that rules offer: a fact changed, added or taken out."""
+
+from __future__ import annotations
+
+import re
+from typing import TYPE_CHECKING
+
+from plantframe.language.edits import Edit, LineChange
+
+if TYPE_CHECKING:
+    from plantframe.language.reader import Fact
+    from plantframe.plan.things import Frame, Planting
+
+
+def set_fact(frame: Frame, word: str, line: str, says: str = "") -> Edit:
+    """The frame's fact of that word becomes this line, or is added where there is none."""
+    fact = frame.fact(word)
+    where = frame.block.where
+    if fact is not None and fact.where.line != where.line:
+        return replace_line(fact, line, says)
+    change = LineChange(where.file, frame.block.where.line, None, f"  {line}")
+    return Edit(says or line, (change,))
+
+
+def replace_line(fact: Fact, line: str, says: str = "") -> Edit:
+    """A fact's line becomes another; its remark and its indent stay."""
+    where = fact.where
+    indent = where.typed[: len(where.typed) - len(where.typed.lstrip())]
+    remark = f" {fact.remark}" if fact.remark else ""
+    change = LineChange(where.file, where.line, where.typed, f"{indent}{line}{remark}")
+    return Edit(says or line, (change,))
+
+
+def swap(fact: Fact, old: str, new: str, says: str = "") -> Edit:
+    """In a fact's line some words become others."""
+    where = fact.where
+    line = where.typed.replace(old, new, 1)
+    return Edit(says or f"{line.strip()}", (LineChange(where.file, where.line, where.typed, line),))
+
+
+def add_fact(frame: Frame, line: str, says: str = "") -> Edit:
+    """A fact is added at the end of the frame's block."""
+    block = frame.block
+    change = LineChange(block.where.file, block.last_line, None, f"  {line}")
+    return Edit(says or line, (change,))
+
+
+def drop(fact: Fact, says: str) -> Edit:
+    """A fact's line is taken out."""
+    where = fact.where
+    return Edit(says, (LineChange(where.file, where.line, where.typed, None),))
+
+
+def together(says: str, *edits: Edit) -> Edit:
+    """Several edits as one."""
+    return Edit(says, tuple(change for edit in edits for change in edit.changes))
+
+
+def other_crop(planting: Planting, plant: str, says: str = "") -> Edit:
+    """The planting names another plant; a cultivar name goes, since it belongs to the first."""
+    fact = planting.fact
+    where = fact.where
+    line = where.typed.replace(planting.said, plant, 1)
+    if planting.cultivar:
+        line = re.sub(rf"\s*[\"'‘“]{re.escape(planting.cultivar)}[\"'’”]", "", line, count=1)
+    return Edit(says or f"grow {plant}", (LineChange(where.file, where.line, where.typed, line),))
+
+
+def slot_text(fact: Fact, name: str) -> str:
+    """A slot as typed, "" where it is not there."""
+    slot = fact.slot(name)
+    return slot.text if slot else ""

@@ -1,0 +1,152 @@
+"""too-heavy: more hangs here than the bar, panel or net carries."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+
+from plantframe.advice.edits import other_crop, set_fact, together
+from plantframe.advice.findings import Finding, Rule, Words
+from plantframe.language.edits import Edit
+from plantframe.mechanics.ranges import Range
+from plantframe.season.frames import WorkedFrame
+from plantframe.season.loads import LIKELY, TIMES, Load, grade
+from plantframe.season.season import Season
+from plantframe.season.units import Shown, times
+
+
+@dataclass(frozen=True)
+class Facts:
+    """What hangs, on what, and how the two compare."""
+
+    plant: str
+    part: str
+    load: Load
+    listed: bool
+    ends: str
+
+
+def check(frame: WorkedFrame, _season: Season) -> Iterable[Finding]:
+    """Middle of the wet weight over middle of what the part carries."""
+    load, heaviest = frame.load, frame.heaviest
+    if load is None or heaviest is None:
+        return
+    ratio = load.ratio
+    level = grade(ratio.middle)
+    if level == "silent":
+        return
+    listed = level == "warn" and _listed(frame)
+    fact = frame.frame.fact(load.part) or heaviest.planting.fact
+    yield Finding(
+        level="note" if listed else level,
+        where=fact.where,
+        block=frame.frame.name,
+        subject=load.part,
+        facts=Facts(heaviest.name, load.part, load, listed, frame.word("bar.joint")),
+        ratio=ratio,
+        by=_by(frame),
+        candidates=tuple(_ways_out(frame, load)),
+    )
+
+
+def _listed(frame: WorkedFrame) -> bool:
+    """The trade grows just this on just such a bay: said, not warned of."""
+    plant = frame.heaviest.planting.plant if frame.heaviest else None
+    bay = frame.figure("bays.length")
+    structure = frame.structure
+    if structure is None or plant is None or bay is None or frame.said.keys() & {"bar.width"}:
+        return False
+    return any(
+        suited.plant == plant and suited.bay is not None and bay <= (suited.bay.high or 0) + 0.02
+        for suited in structure.suits
+    )
+
+
+def _by(frame: WorkedFrame) -> object:
+    ready = frame.frame.ready_by
+    if ready is not None:
+        return ready.day
+    days = [one.in_ground.day for one in frame.plantings if one.in_ground]
+    return min(days, default=None)
+
+
+def _ways_out(frame: WorkedFrame, load: Load) -> Iterable[Edit]:
+    """A post in the middle of each bay, a stouter bar, a lighter crop."""
+    shown = Shown(frame.garden.imperial)
+    bays, length = frame.figure("bays.count"), frame.figure("bays.length")
+    if load.part == "bar" and bays and length:
+        for parts in (2, 3):
+            half = length / parts
+            if half >= 0.75:
+                line = f"bays {bays * parts:.0f} of {shown.typed(half)}"
+                says = "a post in the middle of each bay" if parts == 2 else "two posts more a bay"
+                yield set_fact(frame.frame, "bays", line, f"{line} ({says})")
+        stout = "2x4, on edge" if frame.garden.imperial else "45x95 mm, on edge"
+        pins = "40d"
+        bar = f"bar {stout}"
+        yield together(
+            f"{bar}, with pins {pins}",
+            set_fact(frame.frame, "bar", bar),
+            set_fact(frame.frame, "pins", f"pins {pins}"),
+        )
+    for lighter in ("cucumber", "pole bean", "tall pea"):
+        heaviest = frame.heaviest
+        if heaviest is not None and heaviest.planting.plant != lighter and _is_food(frame):
+            yield other_crop(heaviest.planting, lighter)
+
+
+def _is_food(frame: WorkedFrame) -> bool:
+    entry = frame.heaviest.entry if frame.heaviest else None
+    return (
+        entry is not None
+        and entry.grown_for == "food"
+        and entry.life is not None
+        and (entry.life.value == "annual")
+    )
+
+
+def how_much(ratio: Range) -> str:
+    """The comparison in words."""
+    if ratio.middle <= LIKELY:
+        return "about as much as it carries: tight"
+    if ratio.middle <= TIMES:
+        return "likely too heavy"
+    return (
+        f"about {times(ratio.middle)} too much" if ratio.middle >= 2.15 else "about twice too much"
+    )
+
+
+def words(facts: Facts, shown: Shown) -> Words:
+    """It in words."""
+    load = facts.load
+    span = f"the {shown.length(load.span_m)} {facts.part}" if load.span_m else f"the {facts.part}"
+    says = (
+        f"{facts.plant.capitalize()}, wet: {shown.hanging(load.asked)} on {span}, which carries "
+        f"{shown.hanging_bare(load.carried)}. That is {how_much(load.ratio)}."
+    )
+    ignored = "It bows by late summer and the net drags." if load.stick else "It sags and tears."
+    return Words(
+        says=says,
+        if_ignored="" if facts.listed or load.ratio.middle <= LIKELY else ignored,
+        told=f"{facts.plant} on {span}, pin to pin {shown.length(load.span_m)}.",
+        assumed=(
+            "The whole row after rain, at its heaviest; ordinary softwood with knots, bent at 7 to "
+            "10 MPa, bowing no more than a sixtieth of its span."
+        ),
+        sum=(
+            f"{load.asked.middle:.2g} kg a metre over {load.carried.middle:.2g} is "
+            f"{load.ratio.middle:.2g} (from {load.ratio.low:.2g} to {load.ratio.high:.2g}). "
+            "Silent to 0.85, a note to 1.1."
+        ),
+    )
+
+
+RULE = Rule(
+    name="too-heavy",
+    summary="more hangs on a bar, net or panel than it carries",
+    looks_at="frame",
+    levels=("note", "warn"),
+    basis="estimate",
+    check=check,
+    words=words,
+)

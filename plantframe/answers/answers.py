@@ -1,0 +1,131 @@
+"""Answers: a plan read, built, worked out and advised on, each step on demand and once."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from functools import cached_property
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+from plantframe.advice import engine, set_asides
+from plantframe.language.edits import Edit, apply
+from plantframe.language.files import Reading, read_input, read_plan
+from plantframe.plan.building import build
+from plantframe.season.season import Season
+from plantframe.season.units import Shown
+
+if TYPE_CHECKING:
+    from collections.abc import Mapping
+    from datetime import date
+
+    from plantframe.advice.engine import Report
+    from plantframe.advice.set_asides import Settled
+    from plantframe.language.mistakes import Mistake
+    from plantframe.plan.things import Plan
+
+_NOTHING: dict[str, str] = {}
+
+
+@dataclass(frozen=True)
+class Source:
+    """Where a plan's text comes from: a file, or a text given as it is (`path` None)."""
+
+    path: Path | None
+    text: str = ""
+
+    def read(self, overlay: Mapping[str, str]) -> Reading:
+        """Read it, taking the texts of `overlay` for the files they name."""
+        if self.path is None:
+            return read_input(self.text, overlay)
+        return read_plan(self.path, overlay)
+
+
+@dataclass(frozen=True)
+class Answers:
+    """A plan's answers on a day.
+
+    overlay   texts of files that stand in for what is on the disk: an edit being tried
+    """
+
+    source: Source
+    today: date
+    overlay: tuple[tuple[str, str], ...] = ()
+
+    @cached_property
+    def reading(self) -> Reading:
+        """The files as read."""
+        return self.source.read(dict(self.overlay))
+
+    @cached_property
+    def _built(self) -> tuple[Plan, tuple[Mistake, ...]]:
+        return build(self.reading, self.today)
+
+    @property
+    def plan(self) -> Plan:
+        """The plan."""
+        return self._built[0]
+
+    @cached_property
+    def season(self) -> Season:
+        """The plan worked out."""
+        return Season(self.plan, self.today)
+
+    @cached_property
+    def report(self) -> Report:
+        """What the rules found."""
+        return engine.run(self.season)
+
+    @cached_property
+    def advice(self) -> Settled:
+        """The findings, less what is set aside."""
+        return set_asides.settle(self.report.found, self.season)
+
+    @cached_property
+    def mistakes(self) -> tuple[Mistake, ...]:
+        """Every slip in the text, in the order of the files and lines."""
+        everything = (*self.reading.mistakes, *self._built[1], *self.advice.mistakes)
+        files = {text.file: place for place, text in enumerate(self.reading.texts)}
+        return tuple(
+            sorted(
+                everything,
+                key=lambda slip: (
+                    files.get(slip.where.file, len(files)),
+                    slip.where.line,
+                    slip.where.column,
+                    slip.name,
+                ),
+            )
+        )
+
+    @property
+    def shown(self) -> Shown:
+        """How figures are written for this plan."""
+        return Shown(self.plan.garden.imperial)
+
+    @property
+    def stops(self) -> bool:
+        """Something reaches STOP, or a line could not be read."""
+        return any(one.level == "stop" for one in self.advice.active) or any(
+            slip.level == "stop" or slip.unread for slip in self.mistakes
+        )
+
+    def edited(self, edit: Edit) -> Answers:
+        """The answers as they would be with an edit made; the files stay as they are.
+
+        Raises EditClash where the edit does not fit the text.
+        """
+        texts = apply(edit, self.reading.sources)
+        changed = {
+            file: text for file, text in texts.items() if text != self.reading.sources.get(file)
+        }
+        return Answers(self.source, self.today, tuple({**dict(self.overlay), **changed}.items()))
+
+
+def answers_of(path: str | Path, today: date) -> Answers:
+    """The answers of a plan file."""
+    return Answers(Source(Path(path)), today)
+
+
+def answers_to(text: str, today: date) -> Answers:
+    """The answers of a plan given as text."""
+    return Answers(Source(None, text), today)

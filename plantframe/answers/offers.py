@@ -1,0 +1,90 @@
+"""Offers: candidate edits tried by going the whole way again, and shown only if they cure.
+
+An edit is made to the text, the text is read, built, worked out and advised on anew; the finding
+(or the slip) must be gone, and nothing worse may have woken.
+"""
+
+from __future__ import annotations
+
+from collections import Counter
+from functools import lru_cache
+from typing import TYPE_CHECKING
+
+from plantframe.advice.findings import Found, severity
+from plantframe.language.edits import Edit, EditClash
+
+if TYPE_CHECKING:
+    from plantframe.answers.answers import Answers
+    from plantframe.language.mistakes import Mistake
+
+MOST_OFFERS = 3  # as many as a person weighs at once
+MOST_TRIED = 6  # a rule names its best ways first
+
+
+@lru_cache(maxsize=512)
+def _tried(answers: Answers, edit: Edit) -> Answers | None:
+    try:
+        after = answers.edited(edit)
+    except EditClash:
+        return None
+    return after
+
+
+def offers_for(answers: Answers, found: Found) -> tuple[Edit, ...]:
+    """The edits that cure a finding and wake nothing worse, at most three."""
+    out: list[Edit] = []
+    for edit in found.finding.candidates[:MOST_TRIED]:
+        if len(out) == MOST_OFFERS:
+            break
+        after = _tried(answers, edit)
+        if after is not None and cures(answers, after, found):
+            out.append(edit)
+    return tuple(out)
+
+
+def cures(before: Answers, after: Answers, found: Found) -> bool:
+    """The finding is gone, and nothing as grave has woken."""
+    if any(one.key == found.key for one in after.advice.active):
+        return False
+    if not _reads_as_well(before, after):
+        return False
+    grave = severity(found.level)
+    old = {one.key: severity(one.level) for one in before.advice.active}
+    for one in after.advice.active:
+        now = severity(one.level)
+        was = old.get(one.key)
+        if was is None and now >= max(grave, 1):
+            return False
+        if was is not None and now > was:
+            return False
+        if was is None and grave == 0:
+            return False
+    return True
+
+
+def _reads_as_well(before: Answers, after: Answers) -> bool:
+    """No slip has come in that was not there."""
+    # asks and stops only: a comma read as a decimal point is no harm
+    old = Counter(slip.name for slip in before.mistakes if slip.level != "note")
+    new = Counter(slip.name for slip in after.mistakes if slip.level != "note")
+    return not new - old
+
+
+def offers_for_slip(answers: Answers, slip: Mistake) -> tuple[Edit, ...]:
+    """The edits that cure a slip of the text and bring no other."""
+    out = []
+    for edit in slip.candidates[:MOST_TRIED]:
+        if len(out) == MOST_OFFERS:
+            break
+        after = _tried(answers, edit)
+        if after is None:
+            continue
+        old = Counter(one.name for one in answers.mistakes if one.level != "note")
+        new = Counter(one.name for one in after.mistakes if one.level != "note")
+        graver = {one.key for one in after.advice.active if one.level == "stop"} - {
+            one.key for one in answers.advice.active
+        }
+        fewer = sum(new.values()) < sum(old.values()) or slip.level == "note"
+        if fewer and new[slip.name] < old[slip.name] and not new - old and not graver:
+            out.append(edit)
+    return tuple(out)
