@@ -15,14 +15,20 @@ TOP_LEVEL = {
     *("plantframe", "grammar", "tests", "plans"),
 }
 
-# The program compares; it never certifies. A loader's own name is not a word of ours.
+# The program compares; it never certifies. A loader's own name is not a word of ours, and a pattern
+# that hunts for these words holds them side by side.
 CERTIFIES = re.compile(r"\b(safe|approved|certified|guaranteed|passes)\b", re.IGNORECASE)
-LOADERS = re.compile(r"\byaml\.safe_(load|dump)(_all)?\b|\bC?Safe(Loader|Dumper)\b")
+NOT_OURS = re.compile(
+    r"\byaml\.safe_(load|dump)(_all)?\b|\bC?Safe(Loader|Dumper)\b|\w+\|approved\|certified\|[\w|]+"
+)
 
 # Letters in brackets, so that this file does not match itself. What stands after w3.org is the name
-# of a namespace that SVG and XHTML demand, not an address to visit.
+# of a namespace that SVG and XHTML demand, not an address to visit; `.invalid` leads nowhere at all
+# (RFC 2606, Reserved Top Level DNS Names).
 ADDRESS = re.compile(
-    r"http[s]?://(?!www\.w3\.org/(2000/svg|1999/xhtml|1999/xlink)\b)|\bw[w]w\.(?!w3)"
+    r"(?:http[s]?://|\bw[w]w\.)"
+    r"(?!(?:www\.)?w3\.org/(?:2000/svg|1999/xhtml|1999/xlink)\b|[\w.-]+\.invalid\b)"
+    r"[A-Za-z]"
 )
 MACHINE = re.compile(
     r"(?:^|[^A-Za-z0-9_.])/(?:wo[r]k|ro[o]t|tm[p]|ho[m]e|Use[r]s)/[A-Za-z]", re.MULTILINE
@@ -64,7 +70,7 @@ def under(*rooms: str) -> list[Path]:
 def test_nothing_a_gardener_reads_certifies_anything() -> None:
     files = under("plantframe", "grammar", "plans", "README.md")
     assert files
-    assert hits(CERTIFIES, files, but=LOADERS) == []
+    assert hits(CERTIFIES, files, but=NOT_OURS) == []
 
 
 def test_no_file_holds_an_address_of_the_web() -> None:
@@ -88,14 +94,14 @@ def test_the_top_level_holds_what_was_agreed_and_nothing_else() -> None:
     "line", ["It is Safe.", "approved by", "it passes", "Guaranteed for years"]
 )
 def test_a_word_that_certifies_is_seen(line: str) -> None:
-    assert CERTIFIES.search(LOADERS.sub("", line))
+    assert CERTIFIES.search(NOT_OURS.sub("", line))
 
 
 @pytest.mark.parametrize(
     "line", ["yaml.safe_load(text)", "CSafeLoader", "unsafe ladder", "a mountain pass"]
 )
 def test_a_loader_or_an_ordinary_word_is_left_alone(line: str) -> None:
-    assert not CERTIFIES.search(LOADERS.sub("", line))
+    assert not CERTIFIES.search(NOT_OURS.sub("", line))
 
 
 def asserts(test: ast.FunctionDef) -> bool:
