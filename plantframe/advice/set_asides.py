@@ -47,9 +47,6 @@ class Settled:
     mistakes: tuple[Mistake, ...]
 
 
-Before = "Callable[[SetAside, str], tuple[float | None, str] | None]"
-
-
 def settle(
     found: Iterable[Found],
     season: Season,
@@ -88,7 +85,7 @@ def settle(
             woken.append(Woken(one, by, why))
         else:
             aside.append(Aside(one, by))
-    mistakes = _mistakes(sets, used)
+    mistakes = _mistakes(sets, used, season)
     return Settled(tuple(active), tuple(aside), tuple(woken), mistakes)
 
 
@@ -123,7 +120,15 @@ def _woken(
     return ""
 
 
-def _mistakes(sets: list[tuple[str, SetAside]], used: set[int]) -> tuple[Mistake, ...]:
+def _all_read(plan: Plan, block: str) -> bool:
+    """Every fact of the block was understood: a warning may sleep behind one that was not."""
+    holder = plan.named(block)
+    return holder is None or all(fact.whole for fact in holder.block.facts if fact.word != "ok")
+
+
+def _mistakes(
+    sets: list[tuple[str, SetAside]], used: set[int], season: Season
+) -> tuple[Mistake, ...]:
     out = []
     for place, (block, by) in enumerate(sets):
         rule = rule_named(by.rule)
@@ -135,7 +140,7 @@ def _mistakes(sets: list[tuple[str, SetAside]], used: set[int]) -> tuple[Mistake
         elif rule.answered:
             told = {"rule": by.rule, "answer": rule.answered}
             out.append(Mistake("not-set-aside", where, told))
-        elif place not in used:
+        elif place not in used and _all_read(season.plan, block):
             told = {"rule": by.rule, "name": block or "the garden"}
             out.append(Mistake("nothing-to-set-aside", where, told))
     return tuple(out)

@@ -23,7 +23,7 @@ class Facts:
     part: str
     load: Load
     listed: bool
-    ends: str
+    bay_m: float  # from post to post, as a gardener names the bar
 
 
 def check(frame: WorkedFrame, _season: Season) -> Iterable[Finding]:
@@ -42,7 +42,7 @@ def check(frame: WorkedFrame, _season: Season) -> Iterable[Finding]:
         where=fact.where,
         block=frame.frame.name,
         subject=load.part,
-        facts=Facts(heaviest.name, load.part, load, listed, frame.word("bar.joint")),
+        facts=Facts(heaviest.name, load.part, load, listed, frame.figure("bays.length") or load.span_m),
         ratio=ratio,
         by=_by(frame),
         candidates=tuple(_ways_out(frame, load)),
@@ -119,7 +119,7 @@ def how_much(ratio: Range) -> str:
 def words(facts: Facts, shown: Shown) -> Words:
     """It in words."""
     load = facts.load
-    span = f"the {shown.length(load.span_m)} {facts.part}" if load.span_m else f"the {facts.part}"
+    span = f"the {shown.length(facts.bay_m)} {facts.part}" if load.span_m else f"the {facts.part}"
     says = (
         f"{facts.plant.capitalize()}, wet: {shown.hanging(load.asked)} on {span}, which carries "
         f"{shown.hanging_bare(load.carried)}. That is {how_much(load.ratio)}."

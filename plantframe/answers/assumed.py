@@ -1,0 +1,107 @@
+"""What was assumed, and what could not be checked, said once at the end."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+from plantframe.language.slots import Section
+from plantframe.mechanics.ground import SOILS
+from plantframe.season.loads import Push
+from plantframe.season.units import Shown
+
+if TYPE_CHECKING:
+    from plantframe.answers.answers import Answers
+    from plantframe.season.frames import WorkedFrame
+
+DEFAULT_REACH_M = 2.0
+# Of all that an entry assumes, what a load or a fit rests on.
+TELLING = {
+    "posts.down": "in the ground",
+    "posts.length": "long",
+    "bays.length": "from post to post",
+    "net.mesh": "mesh",
+}
+
+
+def assumed(answers: Answers) -> list[str]:
+    """What the plan does not say and was taken for granted, in the order of its weight."""
+    plan, season, shown = answers.plan, answers.season, answers.shown
+    garden = plan.garden
+    out: list[str] = []
+    pushes = [frame.push for frame in season.frames.values() if frame.push is not None]
+    if pushes and not garden.wind:
+        out.append("an average place for wind")
+    if any(isinstance(push, Push) and push.ground is not None for push in pushes):
+        if not garden.soil and not all(frame.bed and frame.bed.soil for frame in _loaded(answers)):
+            out.append("firm loam")
+    if season.frames and not any(person.reach_m for person in garden.people):
+        out.append(f"hand reach {shown.length(DEFAULT_REACH_M)}")
+    if _nominal(answers) and not garden.timber:
+        out.append(
+            "trade sizes as dressed: a 2x2 is 1½ in square"
+            if garden.imperial
+            else "trade sizes as dressed: a 2x2 is 38 mm square"
+        )
+    out += [line for frame in season.frames.values() for line in _of_frame(frame, shown)]
+    return out
+
+
+def _loaded(answers: Answers) -> list[WorkedFrame]:
+    return [frame for frame in answers.season.frames.values() if frame.push is not None]
+
+
+def _nominal(answers: Answers) -> bool:
+    return any(
+        isinstance(slot.value, Section) and slot.value.nominal
+        for block in answers.reading.blocks
+        for fact in block.facts
+        for slot in fact.slots
+    )
+
+
+def _of_frame(frame: WorkedFrame, shown: Shown) -> list[str]:
+    if not frame.plantings:
+        return []
+    out = []
+    for name, said in TELLING.items():
+        value = frame.assumed.get(name)
+        if value is not None and not value.is_word:
+            word = name.split(".", maxsplit=1)[0]
+            structure = frame.structure
+            fact = structure.facts.get(word) if structure else None
+            called = fact.called if fact else word
+            what = shown.length(value.usual)
+            tail = f"{called} {what} {said}" if said != "mesh" else f"mesh {what}"
+            out.append(f"{frame.frame.name}: {tail}")
+    return out
+
+
+def not_checked(answers: Answers) -> list[str]:
+    """What could not be looked at, and why."""
+    plan, season = answers.plan, answers.season
+    out: list[str] = []
+    for frame in season.frames.values():
+        name = frame.frame.name
+        if frame.frame.own_design:
+            out.append(f"loads of {name} (your own design)")
+        elif frame.structure is None:
+            out.append(f"{name} (its kind is not known)")
+        elif frame.problem:
+            out.append(f"{name} ({frame.problem})")
+    soils = {frame.soil for frame in _loaded(answers)} - set(SOILS)
+    out += [f"how well “{soil}” holds a post" for soil in sorted(soils)]
+    for planting in season.plantings:
+        if planting.entry is None and planting.planting.plants == ():
+            out.append(f"{planting.name} in {planting.holder} (not in the catalogue)")
+    dark = sorted(
+        {
+            frame.frame.name
+            for frame in season.frames.values()
+            if frame.plantings and frame.sun_h is None
+        }
+    )
+    if dark:
+        out.append(f"sun on {', '.join(dark)}")
+    if plan.garden.lines_marked is None and season.frames:
+        out.append("what is buried where posts go in")
+    return list(dict.fromkeys(out))
