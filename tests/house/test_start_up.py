@@ -41,8 +41,9 @@ def loaded_by(root: Path, *words: str) -> set[str]:
         check=False,
     )
     assert run.returncode == 0, run.stderr
-    told = json.loads(run.stderr.splitlines()[-1])
-    assert told["status"] in (0, None), run.stdout + run.stderr
+    *complaints, last = run.stderr.splitlines()
+    told = json.loads(last)
+    assert told["status"] in (0, None), "\n".join([run.stdout, *complaints])
     return set(told["loaded"])
 
 
