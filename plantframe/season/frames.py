@@ -174,13 +174,17 @@ class WorkedFrame:
     @cached_property
     def droop(self) -> loads.Droop | None:
         """The sag of a wire under the heaviest planting, where a wire carries it."""
+        if self.heaviest is None:
+            return None
+        asked = self.heaviest.weight_kg_per_m
+        return self.droop_of(asked) if asked is not None else None
+
+    def droop_of(self, asked: Range) -> loads.Droop | None:
+        """The same for any weight, kg per metre of row."""
         worked = self.worked
         if worked is None or worked.carries is None or worked.carries.by != "wire":
             return None
-        if self.heaviest is None or not worked.span_m:
-            return None
-        asked = self.heaviest.weight_kg_per_m
-        if asked is None:
+        if not worked.span_m:
             return None
         carries = worked.carries
         strained = bool(worked.figure(carries.strained)) if carries.strained else False

@@ -32,6 +32,18 @@ def as_range(value: Sourced | None) -> Range | None:
     return Range(low, middle, high)
 
 
+def wet_weight_kg_per_m(entry: Plant, leaders: int | None = None) -> Range | None:
+    """Wet weight of a plant at its heaviest, kg per metre of row.
+
+    leaders   stems kept to a plant, None for as many as the trade keeps
+    """
+    kept = leaders if leaders is not None else entry.training.leaders if entry.training else None
+    by_leaders = entry.weight_by_leaders
+    if by_leaders and kept is not None:
+        return as_range(by_leaders[min(by_leaders, key=lambda number: abs(number - kept))])
+    return as_range(entry.wet_weight)
+
+
 @dataclass(frozen=True)
 class WorkedPlanting:
     """What grows somewhere, with the catalogue's knowledge of it.
@@ -63,13 +75,7 @@ class WorkedPlanting:
     @cached_property
     def weight_kg_per_m(self) -> Range | None:
         """Wet weight at its heaviest, kg per metre of row."""
-        if self.entry is None:
-            return None
-        by_leaders = self.entry.weight_by_leaders
-        if by_leaders and self.leaders is not None:
-            most = max(by_leaders)
-            return as_range(by_leaders.get(self.leaders) or by_leaders[min(self.leaders, most)])
-        return as_range(self.entry.wet_weight)
+        return wet_weight_kg_per_m(self.entry, self.leaders) if self.entry else None
 
     @cached_property
     def per_metre(self) -> float | None:
