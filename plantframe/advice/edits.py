@@ -8,8 +8,12 @@ from typing import TYPE_CHECKING
 from plantframe.language.edits import Edit, LineChange
 
 if TYPE_CHECKING:
+    from collections.abc import Mapping
+
     from plantframe.language.reader import Fact
     from plantframe.plan.things import Frame, Planting
+
+UPRIGHTS = ("posts", "poles", "stakes")
 
 
 def set_fact(frame: Frame, word: str, line: str, says: str = "") -> Edit:
@@ -36,6 +40,28 @@ def swap(fact: Fact, old: str, new: str, says: str = "") -> Edit:
     where = fact.where
     line = where.typed.replace(old, new, 1)
     return Edit(says or f"{line.strip()}", (LineChange(where.file, where.line, where.typed, line),))
+
+
+def rewrite(fact: Fact, slots: Mapping[str, str], says: str = "") -> Edit:
+    """In a fact's line the slots named are typed anew; those it has not are added at its end."""
+    where = fact.where
+    line = where.typed
+    known = {slot.name: slot for slot in fact.slots}
+    for slot in sorted(known.values(), key=lambda one: one.column, reverse=True):
+        if slot.name in slots:
+            start = slot.column - 1
+            line = line[:start] + slots[slot.name] + line[start + len(slot.text) :]
+    more = [text for name, text in slots.items() if name not in known]
+    if more:
+        body, gap, remark = line.partition(" (") if fact.remark else (line, "", "")
+        line = f"{', '.join([body.rstrip(), *more])}{gap}{remark}"
+    change = LineChange(where.file, where.line, where.typed, line)
+    return Edit(says or line.strip(), (change,))
+
+
+def uprights(frame: Frame) -> Fact | None:
+    """The line about what stands in the ground, by whichever of its words it is typed."""
+    return next((fact for word in UPRIGHTS if (fact := frame.fact(word)) is not None), None)
 
 
 def add_fact(frame: Frame, line: str, says: str = "") -> Edit:

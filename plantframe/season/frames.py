@@ -16,6 +16,7 @@ from plantframe.season.said import said_of
 
 if TYPE_CHECKING:
     from collections.abc import Mapping
+    from datetime import date
 
     from plantframe.catalogue.entries import Structure
     from plantframe.catalogue.workings import Held, Worked, Working
@@ -257,6 +258,21 @@ class WorkedFrame:
     def down_m(self) -> float | None:
         """How deep its posts stand."""
         return self.worked.standing.down_m if self.worked else None
+
+    # -- in words and days ------------------------------------------------------------------
+    @property
+    def uprights(self) -> str:
+        """What this kind calls what stands in the ground: posts, poles, legs."""
+        fact = self.structure.facts.get("posts") if self.structure else None
+        return fact.called if fact else "posts"
+
+    @cached_property
+    def wanted_by(self) -> date | None:
+        """The day it must stand: its own, else the first day something goes into its soil."""
+        if self.frame.ready_by is not None:
+            return self.frame.ready_by.day
+        days = [one.in_ground.day for one in self.plantings if one.in_ground]
+        return min(days, default=None)
 
     # -- work -------------------------------------------------------------------------------
     @property
