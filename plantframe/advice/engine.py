@@ -2,13 +2,13 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from functools import lru_cache
 from importlib import import_module
 from pathlib import Path
 from typing import TYPE_CHECKING
 
 from plantframe.advice.findings import Found, Rule, severity
+from plantframe.frozen import frozen
 
 if TYPE_CHECKING:
     from collections.abc import Iterable
@@ -18,7 +18,7 @@ if TYPE_CHECKING:
 FOLDER = Path(__file__).parent / "rules"
 
 
-@dataclass(frozen=True)
+@frozen
 class Report:
     """What the rules found.
 

@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable
-from dataclasses import dataclass, field
 from datetime import date
 from typing import TYPE_CHECKING, Any
+
+from plantframe.frozen import frozen
 
 if TYPE_CHECKING:
     from plantframe.language.edits import Edit
@@ -22,7 +23,7 @@ def severity(level: str) -> int:
     return LEVELS.index(level)
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Words:
     """A finding in words.
 
@@ -40,7 +41,7 @@ class Words:
     sum: str = ""
 
 
-@dataclass(frozen=True)
+@frozen
 class Finding:
     """What a rule found.
 
@@ -66,7 +67,7 @@ class Finding:
     ways: tuple[str, ...] = ()
 
 
-@dataclass(frozen=True)
+@frozen
 class Rule:
     """A rule: its name (which reads after `ok`), what it looks at, and how it speaks.
 
@@ -91,7 +92,7 @@ class Rule:
     reviewed: str = ""
 
 
-@dataclass(frozen=True)
+@frozen
 class Found:
     """A finding with the rule that found it."""
 
@@ -118,8 +119,8 @@ class Found:
         return self.rule.words(self.finding.facts, shown)
 
 
-@dataclass(frozen=True)
+@frozen
 class Checked:
     """What was looked for and not found, counted by rule."""
 
-    fine: tuple[str, ...] = field(default=())
+    fine: tuple[str, ...] = ()

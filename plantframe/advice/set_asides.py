@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 from plantframe.advice.engine import rule_named, rules
 from plantframe.advice.findings import LEVELS, Found, severity
+from plantframe.frozen import frozen
 from plantframe.language.mistakes import Mistake
 from plantframe.language.reader import nearest
 
@@ -20,7 +20,7 @@ if TYPE_CHECKING:
 WORSE = 1.25
 
 
-@dataclass(frozen=True)
+@frozen
 class Aside:
     """A finding that is set aside, and by what words."""
 
@@ -28,7 +28,7 @@ class Aside:
     by: SetAside
 
 
-@dataclass(frozen=True)
+@frozen
 class Woken:
     """A finding that was set aside and has grown worse since, or whose time has run out."""
 
@@ -37,7 +37,7 @@ class Woken:
     why: str
 
 
-@dataclass(frozen=True)
+@frozen
 class Settled:
     """Findings after set-asides."""
 

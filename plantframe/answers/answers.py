@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from functools import cached_property
 from pathlib import Path
 from typing import TYPE_CHECKING
 
 from plantframe.advice import engine, set_asides
+from plantframe.frozen import frozen
 from plantframe.language.edits import Edit, apply
 from plantframe.language.files import Reading, read_input, read_plan
 from plantframe.plan.building import build
@@ -26,7 +26,7 @@ if TYPE_CHECKING:
 _NOTHING: dict[str, str] = {}
 
 
-@dataclass(frozen=True)
+@frozen
 class Source:
     """Where a plan's text comes from: a file, or a text given as it is (`path` None)."""
 
@@ -40,7 +40,7 @@ class Source:
         return read_plan(self.path, overlay)
 
 
-@dataclass(frozen=True)
+@frozen
 class Answers:
     """A plan's answers on a day.
 

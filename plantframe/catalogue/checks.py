@@ -5,7 +5,6 @@ from __future__ import annotations
 import re
 import sys
 from collections.abc import Mapping
-from dataclasses import fields, is_dataclass
 from typing import TYPE_CHECKING, Final
 
 from plantframe.catalogue.index import made, text_of
@@ -157,10 +156,10 @@ def figures_in(entry: object, where: str = "") -> Iterator[tuple[str, Sourced]]:
         yield where, entry
         for one in entry.also:
             yield from figures_in(one, f"{where}, also")
-    elif is_dataclass(entry):
-        for one_field in fields(entry):
-            name = one_field.name.rstrip("_").replace("_", " ")
-            yield from figures_in(getattr(entry, one_field.name), _joined(where, name))
+    elif hasattr(entry, "FIELDS"):
+        for one_field in entry.FIELDS:
+            name = one_field.rstrip("_").replace("_", " ")
+            yield from figures_in(getattr(entry, one_field), _joined(where, name))
     elif isinstance(entry, Mapping):
         for key, one in entry.items():
             yield from figures_in(one, _joined(where, str(key)))

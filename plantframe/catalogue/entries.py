@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
+from types import MappingProxyType
 from typing import TYPE_CHECKING
 
 from plantframe.catalogue.sourced import Sourced
+from plantframe.frozen import frozen
 
 if TYPE_CHECKING:
     from collections.abc import Mapping
@@ -15,7 +16,7 @@ Slot = tuple[str | Sourced, ...]
 order in which they are tried."""
 
 
-@dataclass(frozen=True)
+@frozen
 class Fact:
     """A word a structure takes facts by, and what is assumed of it.
 
@@ -34,10 +35,10 @@ class Fact:
     help: str = ""
     example: str = ""
     sides: tuple[str, ...] = ()
-    slots: Mapping[str, Slot] = field(default_factory=dict)
+    slots: Mapping[str, Slot] = MappingProxyType({})
 
 
-@dataclass(frozen=True)
+@frozen
 class Place:
     """Where the pieces of a part stand in a drawing, as sums of i, the piece's number from 0.
 
@@ -52,7 +53,7 @@ class Place:
     as_: str = "line"
 
 
-@dataclass(frozen=True)
+@frozen
 class Part:
     """Pieces of one kind. Sums are in m.
 
@@ -81,7 +82,7 @@ class Part:
     places: tuple[Place, ...] = ()
 
 
-@dataclass(frozen=True)
+@frozen
 class Hold:
     """What a plant can hold on to.
 
@@ -99,7 +100,7 @@ class Hold:
     when: str = ""
 
 
-@dataclass(frozen=True)
+@frozen
 class Carries:
     """How the weight travels.
 
@@ -128,7 +129,7 @@ class Carries:
     ends: str = ""
 
 
-@dataclass(frozen=True)
+@frozen
 class Stands:
     """How it stands against wind.
 
@@ -158,7 +159,7 @@ class Stands:
     least_down: Sourced | None = None
 
 
-@dataclass(frozen=True)
+@frozen
 class Wait:
     """What must pass after a step before the next: from low to high days, and for what."""
 
@@ -166,7 +167,7 @@ class Wait:
     for_: str
 
 
-@dataclass(frozen=True)
+@frozen
 class Step:
     """One step of building, planting's place among them, or taking down.
 
@@ -198,7 +199,7 @@ class Step:
     dangers: tuple[str, ...] = ()
 
 
-@dataclass(frozen=True)
+@frozen
 class Care:
     """Work that comes round on what stands.
 
@@ -223,7 +224,7 @@ class Care:
     when: str = ""
 
 
-@dataclass(frozen=True)
+@frozen
 class Danger:
     """A caution that stands with its steps.
 
@@ -237,7 +238,7 @@ class Danger:
     at: tuple[str, ...]
 
 
-@dataclass(frozen=True)
+@frozen
 class Late:
     """The step that cannot be undone or done late, and why."""
 
@@ -245,7 +246,7 @@ class Late:
     because: str
 
 
-@dataclass(frozen=True)
+@frozen
 class Planting:
     """Where planting stands in the order.
 
@@ -261,7 +262,7 @@ class Planting:
     says: str = ""
 
 
-@dataclass(frozen=True)
+@frozen
 class Suited:
     """A plant the trade grows on it at ordinary size, with the limits that go with that.
 
@@ -275,7 +276,7 @@ class Suited:
     with_: str = ""
 
 
-@dataclass(frozen=True)
+@frozen
 class Structure:
     """A kind of structure: everything parts, drawings, jobs, sheets and advice need of it.
 
@@ -319,7 +320,7 @@ class Structure:
         return self.stands_for.value == "season"
 
 
-@dataclass(frozen=True)
+@frozen
 class Training:
     """How a plant is led: kind (none, leaders, pinch, weave, tie ...), one line of how."""
 
@@ -331,7 +332,7 @@ class Training:
     doubt: str = ""
 
 
-@dataclass(frozen=True)
+@frozen
 class PlantCare:
     """Work a plant asks for again and again.
 
@@ -350,7 +351,7 @@ class PlantCare:
     tools: tuple[str, ...] = ()
 
 
-@dataclass(frozen=True)
+@frozen
 class Harm:
     """What a plant can do to people, animals, houses or the country round."""
 
@@ -364,7 +365,7 @@ class Harm:
     doubt: str = ""
 
 
-@dataclass(frozen=True)
+@frozen
 class Emergence:
     """Days from sowing to the first leaves, by warmth of the soil.
 
@@ -377,7 +378,7 @@ class Emergence:
     doubt: str = ""
 
 
-@dataclass(frozen=True)
+@frozen
 class Plant:
     """A plant. Figures in m, kg, kg/m, C, days and so on; None where nothing is known.
 
@@ -431,7 +432,7 @@ class Plant:
     reviewed: str = ""
 
 
-@dataclass(frozen=True)
+@frozen
 class Material:
     """Timber, net, wire and the like: figures by their own words, and sizes as sold.
 
@@ -448,7 +449,7 @@ class Material:
     sizes: Mapping[str, Mapping[str, Sourced]]
 
 
-@dataclass(frozen=True)
+@frozen
 class Source:
     """A page that was read: standard, handbook, extension, society, government, paper, trade."""
 

@@ -15,6 +15,7 @@ from functools import lru_cache
 from typing import TYPE_CHECKING, Final
 
 from plantframe.catalogue.mistakes import ExpressionError, MissingFact
+from plantframe.mechanics import geometry
 
 if TYPE_CHECKING:
     from collections.abc import Callable, Mapping
@@ -38,38 +39,15 @@ _COMPARISON: Final[dict[type[ast.cmpop], Callable[[float, float], bool]]] = {
 }
 
 
-def _rise_m(length_m: float, run_m: float) -> float:
-    """How high a leaning pole reaches: the upright of a right-angled triangle."""
-    if length_m < abs(run_m):
-        raise ExpressionError("a leaning pole is shorter than its foot stands out")
-    return math.sqrt(length_m**2 - run_m**2)
-
-
-def _diagonal_m(width_m: float, height_m: float) -> float:
-    """From corner to corner of a rectangle."""
-    return math.hypot(width_m, height_m)
-
-
-def _hoop_arc_m(width_m: float, height_m: float) -> float:
-    """Round a hoop, taken as half an ellipse.
-
-    Source: Ramanujan's second approximation to the perimeter of an ellipse (1914); within
-    a part in 10 000 for any hoop that bends over a bed.
-    """
-    a, b = width_m / 2, height_m
-    h = ((a - b) / (a + b)) ** 2
-    return math.pi * (a + b) * (1 + 3 * h / (10 + math.sqrt(4 - 3 * h))) / 2
-
-
 # Name: how many arguments, 0 for two or more.
 FUNCTIONS: Final[dict[str, tuple[int, Callable[..., float]]]] = {
     "ceil": (1, lambda x: float(math.ceil(x - 1e-9))),  # 2.4 m in steps of 0.6 m is four steps
     "floor": (1, lambda x: float(math.floor(x + 1e-9))),
     "min": (0, min),
     "max": (0, max),
-    "rise": (2, _rise_m),
-    "diagonal": (2, _diagonal_m),
-    "hoop_arc": (2, _hoop_arc_m),
+    "rise": (2, geometry.lean_height_m),
+    "diagonal": (2, geometry.diagonal_m),
+    "hoop_arc": (2, geometry.half_ellipse_m),
 }
 
 

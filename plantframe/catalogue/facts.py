@@ -3,13 +3,13 @@
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass
 from typing import TYPE_CHECKING, Final
 
 from plantframe.catalogue.expressions import Value, evaluate, names_in
 from plantframe.catalogue.mistakes import ExpressionError
 from plantframe.catalogue.sourced import Sourced
 from plantframe.catalogue.words import SAME_FACT
+from plantframe.frozen import frozen
 
 if TYPE_CHECKING:
     from collections.abc import Mapping
@@ -20,7 +20,7 @@ SAID: Final = "said"
 _WHOLE: Final = frozenset({"length", "height", "apart", "up"})  # a fact that is one length
 
 
-@dataclass(frozen=True)
+@frozen
 class Settled:
     """The facts of one frame.
 
@@ -74,6 +74,9 @@ def _as_said(key: str, value: object, fact: Fact | None) -> list[tuple[str, Valu
         return [pair for side, one in pairs for pair in _spread(key_of(word, side), one)]
     if slot in _WHOLE and fact and set(fact.slots) == {""}:
         key = word
+    figure = isinstance(value, int | float) and not isinstance(value, bool)
+    if not slot and fact and "length" in fact.slots and figure:
+        key = key_of(word, "length")  # mesh 15 cm: the length of its openings
     return _spread(key, value)
 
 

@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass, field
 from typing import TYPE_CHECKING, Final
 
 from plantframe.catalogue.units import unit_named
+from plantframe.frozen import frozen
 
 if TYPE_CHECKING:
     from collections.abc import Mapping
@@ -20,7 +20,7 @@ KEYS: Final = frozenset(
 # What may stand beside a value without being a part of it is the business of the entry.
 
 
-@dataclass(frozen=True)
+@frozen
 class Sourced:
     """One value with its range and its origin.
 
@@ -46,7 +46,7 @@ class Sourced:
     source: str | None = None
     printed: str = ""
     doubt: str = ""
-    also: tuple[Sourced, ...] = field(default=())
+    also: tuple[Sourced, ...] = ()
 
     @property
     def is_word(self) -> bool:

@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import TYPE_CHECKING, Final
 
 from plantframe.catalogue.expressions import Value, evaluate, names_in, number
 from plantframe.catalogue.facts import Settled, key_of, settle
 from plantframe.catalogue.mistakes import ExpressionError
+from plantframe.frozen import frozen
 
 if TYPE_CHECKING:
     from collections.abc import Mapping
@@ -18,7 +18,7 @@ if TYPE_CHECKING:
 MOST: Final = 5000  # pieces of a part that are drawn; a plan that asks for more has a slip in it
 
 
-@dataclass(frozen=True)
+@frozen
 class Placed:
     """Where one piece is drawn: m, with the ground line at y = 0 in front and side views."""
 
@@ -28,7 +28,7 @@ class Placed:
     as_: str
 
 
-@dataclass(frozen=True)
+@frozen
 class Pieces:
     """All pieces of one part; lengths in m, None where it has none.
 
@@ -50,7 +50,7 @@ class Pieces:
     places: tuple[Placed, ...]
 
 
-@dataclass(frozen=True)
+@frozen
 class Held:
     """Something to hold on to, with its thickness and spacing in m."""
 
@@ -59,7 +59,7 @@ class Held:
     every_m: float | None
 
 
-@dataclass(frozen=True)
+@frozen
 class Standing:
     """The figures of how it stands: m, m2, and how many share."""
 
@@ -71,7 +71,7 @@ class Standing:
     down_m: float
 
 
-@dataclass(frozen=True)
+@frozen
 class Working:
     """A step or round of care that applies here, with its minutes in all."""
 
@@ -79,7 +79,7 @@ class Working:
     minutes: tuple[float, float] | None
 
 
-@dataclass(frozen=True)
+@frozen
 class Worked:
     """A structure with one frame's figures put in.
 
@@ -255,7 +255,7 @@ def _present(
 
 
 def _with_after(step: Step, after: tuple[str, ...]) -> Step:
-    from dataclasses import replace
+    from plantframe.frozen import replace
 
     return step if step.after == after else replace(step, after=after)
 

@@ -247,5 +247,3 @@ def _found_data(answers: Answers, found: Found, *, offers: bool = True) -> dict[
         "ways": list(finding.ways),
         "offers": [offer_data(edit) for edit in offers_for(answers, found)] if offers else [],
     }
-
-

@@ -33,9 +33,7 @@ def _day(text: str) -> date:
     try:
         return date.fromisoformat(text)
     except ValueError:
-        raise argparse.ArgumentTypeError(
-            f"“{text}” is no date; type it as 2027-05-18"
-        ) from None
+        raise argparse.ArgumentTypeError(f"“{text}” is no date; type it as 2027-05-18") from None
 
 
 def _parser() -> _Parser:
@@ -53,7 +51,9 @@ def _parser() -> _Parser:
         if plans:
             nargs = None if plans == "1" else plans
             one.add_argument("plan", metavar="PLAN", nargs=nargs, help="a plan, a folder, or -")
-        one.add_argument("--today", type=_day, default=None, metavar="DATE", help="stands for today")
+        one.add_argument(
+            "--today", type=_day, default=None, metavar="DATE", help="stands for today"
+        )
         one.add_argument("--json", action="store_true", help="the same answer as data")
         one.add_argument(
             "--voice", choices=("beginner", "seasoned"), default="seasoned", help="how much to say"
@@ -207,7 +207,9 @@ def _tidy(given: argparse.Namespace) -> int:
             try:
                 before = file.read_bytes().decode("utf-8")
             except UnicodeDecodeError:
-                raise Refused(f"{file} holds something that is not text; mend that first.") from None
+                raise Refused(
+                    f"{file} holds something that is not text; mend that first."
+                ) from None
             after = tidy(before)
             if not given.write:
                 sys.stdout.write(after)

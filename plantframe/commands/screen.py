@@ -78,7 +78,8 @@ def table(rows: list[tuple[str, ...]], heads: tuple[str, ...], screen: Screen) -
     from tabulate import tabulate
 
     widths = [
-        max([len(head), *(len(row[place]) for row in rows)]) for place, head in enumerate(heads[:-1])
+        max([len(head), *(len(row[place]) for row in rows)])
+        for place, head in enumerate(heads[:-1])
     ]
     room = max(screen.width - sum(widths) - 2 * len(heads), 20)
     folded = [(*row[:-1], textwrap.fill(row[-1], room, break_long_words=False)) for row in rows]

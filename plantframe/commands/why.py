@@ -4,11 +4,11 @@ from __future__ import annotations
 
 import re
 import sys
-from dataclasses import dataclass
 from typing import TYPE_CHECKING, Any
 
 from plantframe.answers.assumed import assumed, not_checked
 from plantframe.catalogue.sourced import Sourced
+from plantframe.frozen import frozen
 from plantframe.season.loads import LIKELY, TIGHT
 from plantframe.season.units import two_figures
 
@@ -22,7 +22,7 @@ if TYPE_CHECKING:
     from plantframe.season.frames import WorkedFrame
 
 
-@dataclass(frozen=True)
+@frozen
 class Working:
     """Four lines about one thing of the plan."""
 

@@ -5,8 +5,10 @@ from __future__ import annotations
 from dataclasses import dataclass, field
 from functools import lru_cache
 
+from plantframe.frozen import frozen
 
-@dataclass(frozen=True, slots=True)
+
+@frozen
 class FactWord:
     """A fact: the word it starts with, how it is written, and what it is for.
 
@@ -29,7 +31,7 @@ class FactWord:
         return (self.word, *self.also)
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class BlockWord:
     """A block: its word, how its head goes on after the name, and what stands under it.
 

@@ -2,14 +2,15 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import TYPE_CHECKING
+
+from plantframe.frozen import frozen
 
 if TYPE_CHECKING:
     from collections.abc import Mapping
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class LineChange:
     """One line replaced, inserted or deleted.
 
@@ -25,7 +26,7 @@ class LineChange:
     new: str | None
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Edit:
     """Line changes that belong together, and the words that say what they do."""
 

@@ -7,6 +7,7 @@ from functools import lru_cache
 from pathlib import Path
 from typing import TYPE_CHECKING
 
+from plantframe.frozen import frozen
 from plantframe.language.mistakes import Mistake, Where
 from plantframe.language.reader import FILE_CAP, Block, Text, read_text
 
@@ -22,7 +23,7 @@ class NoSuchPlan(Exception):
     """The plan asked for is not there; the message is one plain sentence."""
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Reading:
     """A plan's files as read, before anything is made of them.
 

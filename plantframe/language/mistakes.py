@@ -7,9 +7,10 @@ that words each name; nothing else in the program writes a sentence about the te
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass, field
 from types import MappingProxyType
 from typing import TYPE_CHECKING
+
+from plantframe.frozen import frozen
 
 if TYPE_CHECKING:
     from plantframe.language.edits import Edit
@@ -17,7 +18,7 @@ if TYPE_CHECKING:
 Told = Mapping[str, str]
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Where:
     """A place in the plan: file, line and column (both from 1), and the line as typed."""
 
@@ -27,13 +28,13 @@ class Where:
     typed: str = ""
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Mistake:
     """A slip, as data. `candidates` are edits that may cure it; they are tried before shown."""
 
     name: str
     where: Where
-    told: Told = field(default_factory=lambda: MappingProxyType({}))
+    told: Told = MappingProxyType({})
     candidates: tuple[Edit, ...] = ()
 
     @property

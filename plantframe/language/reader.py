@@ -8,10 +8,11 @@ damaged line never changes how another reads.
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from functools import lru_cache
 from typing import TYPE_CHECKING
 
+from plantframe.frozen import frozen, replace
 from plantframe.language import phrases as phrase_reading
 from plantframe.language import vocabulary
 from plantframe.language.declarations import (
@@ -36,7 +37,7 @@ LINE_CAP = 2_000
 FILE_CAP = 4_000_000
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Fact:
     """One fact as read: its word, the slots it filled, and the line it stands in.
 
@@ -70,7 +71,7 @@ class Fact:
         return tuple(slot.value for slot in self.slots if slot.name == name)
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Block:
     """A head and the facts under it. `head` holds the slots of the head itself."""
 
@@ -99,7 +100,7 @@ class Block:
         return tuple(fact for fact in self.facts if fact.word == word)
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Import:
     """A line `read NAME` or `read NAME as last year`."""
 
@@ -108,7 +109,7 @@ class Import:
     where: Where
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Text:
     """One file read: its blocks, what it brings in, its slips, and its lines as typed."""
 

@@ -10,10 +10,10 @@ finds its pattern by what is in it and not by where it stands.
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass
 from functools import lru_cache
 from typing import TYPE_CHECKING
 
+from plantframe.frozen import frozen
 from plantframe.language import slots
 from plantframe.language.values import Measure, Number, Phrase, Word, plain
 
@@ -28,7 +28,7 @@ SMALL = frozenset(
 ) | {"@", "-", "–", "—", "+", "&", "=", ":", ";", "."}
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Piece:
     """One place in a pattern: a slot (`type` given) or words that must stand there."""
 
@@ -38,7 +38,7 @@ class Piece:
     optional: bool = False
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Pattern:
     """A run of pieces, and whether it may come more than once in a fact."""
 
@@ -72,7 +72,7 @@ class Pattern:
         return self.pieces[0].type in {"text", "name", "stuff", "words"}
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Slot:
     """A slot filled: its value, and where in the line it stands (column from 1)."""
 
@@ -82,7 +82,7 @@ class Slot:
     column: int
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Leftover:
     """Words of a phrase that no pattern took. `missing_unit` names the slot a figure was meant for."""
 
@@ -91,7 +91,7 @@ class Leftover:
     missing_unit: str = ""
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Match:
     """What a fact's phrases gave: the slots in the order typed, and what was left over."""
 

@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass
 
+from plantframe.frozen import frozen
 from plantframe.language.values import (
     Bearing,
     Cultivar,
@@ -94,7 +94,7 @@ RUNS = frozenset({"words", "plant", "kind", "job", "rule", "person", "name", "st
 MEASURES = frozenset({"length", "weight", "hours", "years", "warmth", "pull"})
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Section:
     """A cross-section as typed. Metres; `nominal` is set where it was `2x4` without a unit.
 
@@ -109,7 +109,7 @@ class Section:
     length_m: float | None = None  # `2x4x8`: the third figure, in feet
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class When:
     """A date as typed: a day, a span of days, or so many days from a frost or a feast."""
 
@@ -121,7 +121,7 @@ class When:
     text: str = ""
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Spot:
     """Where a thing is, as typed.
 

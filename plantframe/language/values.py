@@ -2,11 +2,13 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from plantframe.frozen import frozen
 
-# unit as typed (lower case, without a full stop) -> (dimension, factor to the base unit, the way
-# the unit is written back). Base units: m, kg, s-free "days" and "hours" kept apart on purpose,
-# since a gardener's hour is work and a gardener's week is waiting.
+# Unit as typed (lower case, without a full stop) -> (dimension, factor to the base unit, the way
+# the unit is written back). Base units: m, kg, N, hours of work and days of waiting: the last two
+# are kept apart, since a gardener's hour is work and a gardener's week is waiting.
+# The yard, foot, inch, pound and ounce are those of the international agreement of 1959, as in
+# NIST Special Publication 811, appendix B.8.
 UNITS: dict[str, tuple[str, float, str]] = {}
 
 
@@ -19,17 +21,18 @@ _unit("length", 0.001, "mm", "millimetre", "millimetres", "millimeter", "millime
 _unit("length", 0.01, "cm", "centimetre", "centimetres", "centimeter", "centimeters")
 _unit("length", 1.0, "m", "metre", "metres", "meter", "meters")
 _unit("length", 1000.0, "km")
-_unit("length", 0.0254, "in", "inch", "inches", '"', "″", "”")
+_unit("length", 0.0254, "in", "inch", "inches", '"', "″", "”", "''", "’’", "′′")
 _unit("length", 0.3048, "ft", "feet", "foot", "'", "′", "’")
-_unit("length", 0.9144, "yd", "yds")
+_unit("length", 0.9144, "yd", "yds", "yard", "yards")
 _unit("weight", 0.001, "g", "gram", "grams")
-_unit("weight", 1.0, "kg", "kilo", "kilos", "kilogram", "kilograms")
+_unit("weight", 1.0, "kg", "kgs", "kilo", "kilos", "kilogram", "kilograms")
 _unit("weight", 0.45359237, "lb", "lbs", "pound", "pounds")
 _unit("weight", 0.028349523125, "oz", "ounce", "ounces")
 _unit("work", 1 / 60, "min", "mins", "minute", "minutes")
 _unit("work", 1.0, "h", "hr", "hrs", "hour", "hours")
 _unit("time", 1.0, "days", "day")
 _unit("time", 7.0, "weeks", "week", "wk", "wks")
+_unit("time", 14.0, "fortnights", "fortnight")
 _unit("time", 30.4, "months", "month")
 _unit("years", 1.0, "years", "year", "yr", "yrs")
 _unit("warmth", 1.0, "C", "c", "°c", "° c", "degrees")
@@ -43,7 +46,7 @@ _unit("area", 1.0, "m²", "m2")
 _unit("gauge", 1.0, "gauge", "swg", "awg")
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Number:
     """A bare figure: `5`, `two`, `½`."""
 
@@ -51,7 +54,7 @@ class Number:
     text: str
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Measure:
     """A figure with its unit. `value` is in the base unit of its dimension (m, kg, h, days …)."""
 
@@ -61,7 +64,7 @@ class Measure:
     text: str
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Size:
     """Two or three sides: `2x4`, `45x95 mm`, `6 ft 6 in x 16 ft`."""
 
@@ -74,7 +77,7 @@ class Size:
         return all(isinstance(side, Number) for side in self.sides)
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Day:
     """A date as typed: the year may be missing, and so may the day (`mid May`, `June`)."""
 
@@ -85,7 +88,7 @@ class Day:
     text: str
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Span:
     """`10 to 20 July`, `1 m to 4 m`, `15–30 kg`."""
 
@@ -94,7 +97,7 @@ class Span:
     text: str
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Cultivar:
     """A cultivar name in single quotes, as the naming code writes it (ICNCP)."""
 
@@ -102,7 +105,7 @@ class Cultivar:
     text: str
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Quoted:
     """Words in double quotes."""
 
@@ -110,7 +113,7 @@ class Quoted:
     text: str
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Nail:
     """A nail by its penny size: `20d`."""
 
@@ -118,7 +121,7 @@ class Nail:
     text: str
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Money:
     """A price."""
 
@@ -126,7 +129,7 @@ class Money:
     text: str
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Bearing:
     """Degrees and minutes of latitude or longitude."""
 
@@ -134,7 +137,7 @@ class Bearing:
     text: str
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Season:
     """A growing season across new year: `2026-27`."""
 
@@ -143,7 +146,7 @@ class Season:
     text: str
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Slashed:
     """`3/11/2026`: whose order of day and month nobody can know."""
 
@@ -151,7 +154,7 @@ class Slashed:
     text: str
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Word:
     """Any other word or sign."""
 
@@ -180,7 +183,7 @@ Value = (
 )
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Item:
     """One value of a phrase and where it stands: `at` counts characters from the phrase's start."""
 
@@ -189,14 +192,23 @@ class Item:
     end: int
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
+class Doubt:
+    """A figure that can be meant two ways: which kind of slip, where it stands, and as typed."""
+
+    slip: str
+    at: int
+    text: str
+
+
+@frozen
 class Phrase:
     """What stands between two commas. `column` counts from 1."""
 
     text: str
     column: int
     items: tuple[Item, ...]
-    doubts: tuple[tuple[str, int, str], ...] = ()  # (slip, at, what was typed)
+    doubts: tuple[Doubt, ...] = ()
 
     @property
     def words(self) -> tuple[str, ...]:

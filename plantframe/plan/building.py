@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from types import MappingProxyType
 from typing import TYPE_CHECKING
 
+from plantframe.frozen import replace
 from plantframe.language.edits import Edit, LineChange
 from plantframe.language.mistakes import Mistake, Where
 from plantframe.language.phrases import read_phrase
@@ -15,7 +16,7 @@ from plantframe.language.values import Day, Measure, Number, Phrase, Size, Span,
 from plantframe.language.values import Season as TypedSeason
 from plantframe.plan import names as naming
 from plantframe.plan.dates import Dated, DateSlip, Season, check_year, resolve
-from plantframe.plan.names import Names, Slips, insert_after, rewrite
+from plantframe.plan.names import Names, Slips, rewrite
 from plantframe.plan.things import (
     Away,
     Bed,
@@ -254,6 +255,7 @@ class _Builder:
             facts=MappingProxyType(grouped),
             set_asides=self.set_asides(facts),
             where=block.where,
+            marks=self.marks(facts),
         )
 
     def head_years(self, block: Block) -> tuple[int, int] | None:
@@ -347,6 +349,7 @@ class _Builder:
             self.spots(block),
             self.set_asides(facts),
             block,
+            self.marks(facts),
         )
 
     def thing(self, block: Block) -> Thing:
@@ -380,6 +383,7 @@ class _Builder:
             spots,
             self.set_asides(block.facts),
             block,
+            self.marks(block.facts),
         )
 
     def which_wall(self, block: Block, spots: tuple[Spot, ...]) -> None:

@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 import calendar
-from dataclasses import dataclass
 from datetime import date, timedelta
 from typing import TYPE_CHECKING
 
+from plantframe.frozen import frozen
 from plantframe.language.slots import When
 
 if TYPE_CHECKING:
@@ -44,7 +44,7 @@ class DateSlip(ValueError):
         self.write = write
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Season:
     """What dates are reckoned from. `split` is the month a southern season begins, else 1."""
 
@@ -68,7 +68,7 @@ class Season:
         return first if month >= 7 else second
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Dated:
     """A day, or the first and last of several, and how it was typed.
 

@@ -10,7 +10,8 @@ from plantframe.catalogue.names import all_names, index, named
 from plantframe.language.edits import Edit, LineChange
 from plantframe.language.mistakes import Mistake, Where
 from plantframe.language.reader import nearest
-from plantframe.language.slots import COMPASS, Spot as TypedSpot
+from plantframe.language.slots import COMPASS
+from plantframe.language.slots import Spot as TypedSpot
 from plantframe.plan.things import Spot
 
 if TYPE_CHECKING:

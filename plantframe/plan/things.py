@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass, field
 from types import MappingProxyType
 from typing import TYPE_CHECKING
+
+from plantframe.frozen import frozen
 
 if TYPE_CHECKING:
     from datetime import date
@@ -21,7 +22,7 @@ if TYPE_CHECKING:
 NONE: Mapping[str, tuple[Fact, ...]] = MappingProxyType({})
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Person:
     """Somebody who works in the garden. None where the plan does not say."""
 
@@ -31,7 +32,7 @@ class Person:
     fact: Fact
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Away:
     """Days when somebody, or everybody, is not there."""
 
@@ -40,7 +41,7 @@ class Away:
     who: str
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Garden:
     """What the garden says about itself; None (or empty) where it says nothing.
 
@@ -67,7 +68,7 @@ class Garden:
     wind_from: str = ""
     soil: str = ""
     people: tuple[Person, ...] = ()
-    free_h: Mapping[str, float] = field(default_factory=lambda: MappingProxyType({}))
+    free_h: Mapping[str, float] = MappingProxyType({})
     away: tuple[Away, ...] = ()
     tools: tuple[str, ...] = ()
     power: str = ""
@@ -81,9 +82,10 @@ class Garden:
     timber: str = ""
     kerf_m: float | None = None
     imperial: bool = False
-    facts: Mapping[str, tuple[Fact, ...]] = field(default_factory=lambda: NONE)
+    facts: Mapping[str, tuple[Fact, ...]] = NONE
     set_asides: tuple[SetAside, ...] = ()
     where: Where | None = None
+    marks: tuple[Mark, ...] = ()
 
     @property
     def southern(self) -> bool:
@@ -95,7 +97,7 @@ class Garden:
         return next((one for one in self.people if one.name.lower() == name.lower()), None)
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Spot:
     """Where a thing is, its name resolved.
 
@@ -115,7 +117,7 @@ class Spot:
     along_m: tuple[float, float] | None = None
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Grown:
     """What grew in a bed in a year. `plants` are the catalogue entries the name can mean."""
 
@@ -125,7 +127,7 @@ class Grown:
     fact: Fact | None = None
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class SetAside:
     """A warning the gardener has set aside, in the block it concerns."""
 
@@ -139,7 +141,7 @@ class SetAside:
     fact: Fact
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Mark:
     """A job that is done, moved or skipped, in the words of its step."""
 
@@ -151,7 +153,7 @@ class Mark:
     fact: Fact
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Planting:
     """What grows on a frame, in a bed or along a border.
 
@@ -190,7 +192,7 @@ class Planting:
         return f"{self.said} '{self.cultivar}'" if self.cultivar else self.said
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Bed:
     """A bed or a border. `sun_h` is the range of hours of direct sun, None where unsaid."""
 
@@ -209,9 +211,10 @@ class Bed:
     spots: tuple[Spot, ...]
     set_asides: tuple[SetAside, ...]
     block: Block
+    marks: tuple[Mark, ...] = ()
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Thing:
     """A wall, hedge, tree, path or the house.
 
@@ -235,9 +238,10 @@ class Thing:
     spots: tuple[Spot, ...]
     set_asides: tuple[SetAside, ...]
     block: Block
+    marks: tuple[Mark, ...] = ()
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Frame:
     """A frame, line, cover or fence.
 
@@ -278,7 +282,7 @@ class Frame:
         return next((one for one in self.spots if one.relation in relations and one.thing), None)
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Want:
     """A plant that has no frame yet."""
 
@@ -291,7 +295,7 @@ class Want:
     block: Block
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Task:
     """A job of the gardener's own."""
 
@@ -309,7 +313,7 @@ class Task:
     block: Block
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class LogEntry:
     """What happened on a day: the words kept, known measures picked out."""
 
@@ -320,7 +324,7 @@ class LogEntry:
     block: Block
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Note:
     """A remark, on the whole garden or on one thing."""
 
@@ -329,7 +333,7 @@ class Note:
     block: Block
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Item:
     """A line of the shed or the yard."""
 
@@ -344,7 +348,7 @@ class Item:
     fact: Fact
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Plan:
     """A season's plan.
 

@@ -2,15 +2,16 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from functools import cached_property
 from typing import TYPE_CHECKING
 
 from plantframe.catalogue.mistakes import ExpressionError
 from plantframe.catalogue.sourced import Sourced
 from plantframe.catalogue.workings import work
+from plantframe.frozen import frozen
 from plantframe.mechanics.ranges import Range
 from plantframe.season import loads
+from plantframe.season.hung import hung_on
 from plantframe.season.plantings import WorkedPlanting, as_range
 from plantframe.season.said import said_of
 
@@ -27,7 +28,7 @@ ORDINARY_WIND = "average"
 LASTING_YEARS = 2.0
 
 
-@dataclass(frozen=True)
+@frozen
 class WorkedFrame:
     """A frame of the plan with its kind's entry worked out on its own figures.
 
@@ -240,8 +241,8 @@ class WorkedFrame:
     # -- hold and height ------------------------------------------------------------------
     @property
     def holds(self) -> tuple[Held, ...]:
-        """What a plant can hold on to, thinnest first."""
-        found = self.worked.holds if self.worked else ()
+        """What a plant can hold on to, thinnest first: its kind's parts, and what is hung on it."""
+        found = (*self.worked.holds, *hung_on(self.worked, self.said)) if self.worked else ()
         return tuple(sorted(found, key=lambda held: held.thickness_m))
 
     @property

@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass
 from functools import lru_cache
 from typing import TYPE_CHECKING, Final
+
+from plantframe.frozen import frozen
 
 if TYPE_CHECKING:
     from collections.abc import Iterable, Sequence
@@ -38,7 +39,7 @@ SAME_TEXT = 0.9
 SAME_WORD = 0.8
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Called:
     """What a job may be called by.
 

@@ -6,8 +6,7 @@ formulas and the constants of practice from mechanics.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
+from plantframe.frozen import frozen
 from plantframe.mechanics import practice
 from plantframe.mechanics.bar import bar_bow_m, bar_capacity_kg_per_m
 from plantframe.mechanics.ground import SOILS, ground_moment_nm
@@ -34,7 +33,7 @@ TIGHT, LIKELY, TIMES = 0.85, 1.1, 1.8
 WIRE_MM = 2.5  # an ordinary garden wire (12½ gauge) where the plan does not say
 
 
-@dataclass(frozen=True)
+@frozen
 class Stick:
     """A bar's section: m; `tall` is its upright measure."""
 
@@ -57,7 +56,7 @@ class Stick:
         return rectangle_inertia_m4(self.wide_m, self.tall_m)
 
 
-@dataclass(frozen=True)
+@frozen
 class Load:
     """What hangs on a part and what the part carries, kg per metre of row.
 
@@ -84,7 +83,7 @@ class Load:
         return bar_bow_m(self.asked.middle, self.span_m, self.stick.inertia_m4)
 
 
-@dataclass(frozen=True)
+@frozen
 class Droop:
     """A wire under what hangs on it: sag in m and as a share of the span."""
 
@@ -99,7 +98,7 @@ class Droop:
         return self.sag_m / self.span_m
 
 
-@dataclass(frozen=True)
+@frozen
 class Push:
     """The wind on the leaves a post answers for, against its wood and the ground, N·m.
 
@@ -171,7 +170,7 @@ def wire_droop(
     return Droop(span_m, sag, held, strained)
 
 
-@dataclass(frozen=True)
+@frozen
 class Upright:
     """What stands in the ground: m."""
 

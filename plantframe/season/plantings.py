@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from datetime import date, timedelta
 from functools import cached_property
 from typing import TYPE_CHECKING
 
+from plantframe.frozen import frozen
 from plantframe.mechanics.ranges import Range
 from plantframe.sky.emergence import emergence_days
 from plantframe.sky.soil import soil_warmth_c
@@ -44,7 +44,7 @@ def wet_weight_kg_per_m(entry: Plant, leaders: int | None = None) -> Range | Non
     return as_range(entry.wet_weight)
 
 
-@dataclass(frozen=True)
+@frozen
 class WorkedPlanting:
     """What grows somewhere, with the catalogue's knowledge of it.
 

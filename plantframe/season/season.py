@@ -2,13 +2,13 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from functools import cached_property
 from types import MappingProxyType
 from typing import TYPE_CHECKING
 
 from plantframe.catalogue import reading as catalogue
 from plantframe.catalogue.mistakes import CatalogueError
+from plantframe.frozen import frozen
 from plantframe.season.frames import WorkedFrame
 from plantframe.season.plantings import WorkedPlanting
 
@@ -40,7 +40,7 @@ def kind_of(name: str) -> Structure | None:
         return None
 
 
-@dataclass(frozen=True)
+@frozen
 class Season:
     """A plan worked out. `today` stands for the day it is asked on."""
 

@@ -6,9 +6,10 @@ Outdoors to 5 cm or an inch, at the bench to 5 mm or an eighth; weights and rati
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
 from fractions import Fraction
 from typing import TYPE_CHECKING
+
+from plantframe.frozen import frozen
 
 if TYPE_CHECKING:
     from datetime import date
@@ -30,7 +31,9 @@ def two_figures(value: float) -> str:
         return "0"
     places = 1 - math.floor(math.log10(abs(value)))
     rounded = round(value, places)
-    return f"{rounded:.{max(places, 0)}f}".rstrip("0").rstrip(".") if places > 0 else f"{rounded:.0f}"
+    return (
+        f"{rounded:.{max(places, 0)}f}".rstrip("0").rstrip(".") if places > 0 else f"{rounded:.0f}"
+    )
 
 
 def times(ratio: float) -> str:
@@ -58,7 +61,7 @@ def plural(count: float, one: str, several: str = "") -> str:
     return f"{shown} {one if count == 1 else several or one + 's'}"
 
 
-@dataclass(frozen=True)
+@frozen
 class Shown:
     """Writes figures in the units the plan is typed in."""
 
@@ -98,7 +101,11 @@ class Shown:
         """A length as near as a tape shows it, for sums that have to add up."""
         if not self.imperial:
             text = f"{metres:.3f}".rstrip("0").rstrip(".")
-            return f"{text} m" if metres >= 1 else f"{metres * 100:.1f}".rstrip("0").rstrip(".") + " cm"
+            return (
+                f"{text} m"
+                if metres >= 1
+                else f"{metres * 100:.1f}".rstrip("0").rstrip(".") + " cm"
+            )
         sixteenths = Fraction(round(metres / INCH_M * 16), 16)
         feet, inches = divmod(sixteenths, 12)
         whole, part = divmod(inches, 1)

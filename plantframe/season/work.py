@@ -6,11 +6,11 @@ Only direct questions of order are answered here; the graph of all jobs is the j
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass, replace
 from types import MappingProxyType
 from typing import TYPE_CHECKING, Final
 
 from plantframe.catalogue.entries import Step
+from plantframe.frozen import frozen, replace
 from plantframe.language.slots import When
 from plantframe.language.values import Measure, Number
 from plantframe.plan.dates import DateSlip, Season, resolve
@@ -39,7 +39,7 @@ _DIGS = re.compile(
 )
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class FrameStep:
     """A step of building a frame.
 
@@ -72,7 +72,7 @@ class FrameStep:
         return short(self.step.do)
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class StepDate:
     """When a step is, or was, done.
 
@@ -84,7 +84,7 @@ class StepDate:
     fact: Fact
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Broken:
     """Two dates against the order of work: the earlier step is dated after the later one."""
 
@@ -95,7 +95,7 @@ class Broken:
     because: str
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class TooSoon:
     """A step dated before what must dry or settle has had its days.
 
@@ -110,7 +110,7 @@ class TooSoon:
     waits_for: str
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Marked:
     """What the marks of a frame say of its steps, by the step's id.
 
@@ -333,7 +333,11 @@ def order_broken(frame: WorkedFrame) -> tuple[Broken, ...]:
     earlier_than = before(steps)
     return tuple(
         Broken(
-            by_id[early], dates[early].day, later, dates[later.id].day, _why(frame, early, later)
+            by_id[early],
+            dates[early].day,
+            later,
+            dates[later.id].day,
+            _why(frame, by_id[early], later),
         )
         for later in steps
         if later.id in dates and later.id not in skipped

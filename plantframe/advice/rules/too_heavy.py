@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import dataclass
 
 from plantframe.advice.edits import other_crop, set_fact, together
 from plantframe.advice.findings import Finding, Rule, Words
+from plantframe.frozen import frozen
 from plantframe.language.edits import Edit
 from plantframe.mechanics.ranges import Range
 from plantframe.season.frames import WorkedFrame
@@ -15,7 +15,7 @@ from plantframe.season.season import Season
 from plantframe.season.units import Shown, times
 
 
-@dataclass(frozen=True)
+@frozen
 class Facts:
     """What hangs, on what, and how the two compare."""
 
@@ -42,7 +42,9 @@ def check(frame: WorkedFrame, _season: Season) -> Iterable[Finding]:
         where=fact.where,
         block=frame.frame.name,
         subject=load.part,
-        facts=Facts(heaviest.name, load.part, load, listed, frame.figure("bays.length") or load.span_m),
+        facts=Facts(
+            heaviest.name, load.part, load, listed, frame.figure("bays.length") or load.span_m
+        ),
         ratio=ratio,
         by=_by(frame),
         candidates=tuple(_ways_out(frame, load)),
