@@ -390,6 +390,15 @@ def test_what_clings_warns_of_cladding_and_what_crushes_says_so(name: str) -> No
     assert entry.strangles == ("strangles" in kinds)
 
 
+@pytest.mark.parametrize("name", PLANTS)
+def test_a_trunk_that_winds_or_clings_is_not_said_to_be_tied(name: str) -> None:
+    """It could then be thought to be untied when its frame is renewed."""
+    entry = grown(name)
+    assert entry.training is not None
+    if word(entry.stem) == "trunk" and word(entry.holds_on) in {"twines", "clings"}:
+        assert entry.training.kind != "tie in"
+
+
 def test_sweet_pea_is_kept_from_the_table() -> None:
     sweet = grown("sweet pea")
     assert sweet.grown_for == "flower"
