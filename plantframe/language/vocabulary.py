@@ -621,7 +621,7 @@ fact(
 )
 fact(
     "pins",
-    "{count} of?, {nail}, {text}",
+    "{count} of?, {nail}, {length} long?, {text}",
     blocks=BUILT,
     help="The loose nails that hold the bars.",
     example="pins 40d",
