@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -19,6 +18,7 @@ from plantframe.catalogue.entries import Danger, Late, Structure
 from plantframe.catalogue.reading import structure
 from plantframe.catalogue.sourced import Sourced
 from plantframe.catalogue.structure_checks import structure_faults
+from plantframe.frozen import replace
 
 if TYPE_CHECKING:
     from collections.abc import Callable

@@ -1,0 +1,469 @@
+"""facts: what is known of a plant, a structure, a material or a warning, each figure's source."""
+
+from __future__ import annotations
+
+import sys
+from typing import TYPE_CHECKING, Any
+
+from plantframe.catalogue import reading as catalogue
+from plantframe.catalogue.mistakes import CatalogueError
+from plantframe.catalogue.names import all_names
+from plantframe.catalogue.sourced import Sourced
+from plantframe.catalogue.units import unit_named
+from plantframe.catalogue.workings import work
+from plantframe.season.units import Shown, listed, plural
+
+if TYPE_CHECKING:
+    import argparse
+    from collections.abc import Iterator, Mapping
+
+    from plantframe.advice.findings import Rule
+    from plantframe.catalogue.entries import Material, Plant, Source, Structure
+    from plantframe.catalogue.workings import Worked
+    from plantframe.commands.screen import Screen
+
+KINDS = ("plants", "structures", "materials", "rules", "sources")
+# Words of an entry as they stand in a sentence, where they differ from the field's own name.
+_SKIP = {"FIELDS", "name", "also", "part_of", "like", "says", "care", "harm", "reviewed", "training"}
+
+
+def run(given: argparse.Namespace) -> int:
+    """Print what was asked for."""
+    from plantframe.commands.main import FINE, Refused, write_json
+    from plantframe.commands.screen import Screen
+
+    wanted = [kind for kind in KINDS if getattr(given, kind)]
+    screen = Screen.of(sys.stdout)
+    if wanted:
+        if given.json:
+            data = {kind: list_data(kind) for kind in wanted}
+            write_json(data[wanted[0]] if len(wanted) == 1 else data)
+        else:
+            for kind in wanted:
+                show_list(kind, screen)
+        return FINE
+    name = " ".join(given.name).strip()
+    if not name:
+        raise Refused("What about? Type a name, or --plants, --structures, --rules or --sources")
+    entries = _entries(name)
+    if not entries:
+        near = _near(name)
+        tail = f" Nearest: {', '.join(near)}." if near else ""
+        raise Refused(f"Nothing here is called “{name}”.{tail}")
+    if given.json:
+        data_of = [entry_data(entry) for entry in entries]
+        write_json(data_of[0] if len(data_of) == 1 else data_of)
+        return FINE
+    if len(entries) > 1:
+        names = listed([entry.name for entry in entries], "or")
+        screen.wrapped(f"“{name}” may be {names}. Each in turn:", "")
+    for place, entry in enumerate(entries):
+        if place or len(entries) > 1:
+            screen.line()
+        show_entry(entry, screen)
+    return FINE
+
+
+def _entries(name: str) -> list[Any]:
+    from plantframe.advice.engine import rule_named
+
+    out: list[Any] = []
+    try:
+        out += [catalogue.plant(one) for one in catalogue.plants_named(name)]
+        out += [catalogue.structure(one) for one in catalogue.structures_named(name)]
+        out += [catalogue.material(one) for one in catalogue.materials_named(name)]
+    except CatalogueError as error:
+        from plantframe.commands.main import Refused
+
+        raise Refused(f"The entry cannot be read: {error}.") from None
+    rule = rule_named(name.lower().replace(" ", "-"))
+    if rule is not None:
+        out.append(rule)
+    return [entry for entry in out if entry is not None]
+
+
+def _near(name: str) -> tuple[str, ...]:
+    from plantframe.advice.engine import rules
+    from plantframe.language.reader import nearest
+
+    names = [*all_names("plant"), *all_names("structure"), *all_names("material")]
+    return nearest(name, [*names, *(rule.name for rule in rules())])
+
+
+# ---- figures --------------------------------------------------------------------------------
+def figure(value: Sourced) -> str:
+    """A sourced value as it is written: `2.4 to 3.5 m`, `twines`."""
+    if value.is_word:
+        return value.value
+    unit = unit_named(value.unit)
+    factor, offset = (unit.factor, unit.offset) if unit else (1.0, 0.0)
+
+    def typed(number: float) -> str:
+        return f"{(number - offset) / factor:.3g}"
+
+    low = typed(value.low) if value.low is not None else ""
+    high = typed(value.high) if value.high is not None else ""
+    shown = value.unit.removeprefix("weeks ") if value.unit.startswith("weeks from") else value.unit
+    words = {"per m": "a metre", "kg/m": "kg a metre", "kg/m2": "kg/m²", "C": "°C"}
+    unit_text = words.get(value.unit, value.unit)
+    if value.unit.startswith("weeks from"):
+        unit_text = f"weeks {shown}"
+    if low and high and low != high:
+        middle = typed(value.middle) if value.middle is not None else ""
+        mean = typed((value.low + value.high) / 2) if value.low is not None and value.high else ""
+        core = f"{low} to {high}" + (f", mostly {middle}" if middle not in {"", mean} else "")
+    elif low and high:
+        core = low
+    elif low:
+        core = f"{low} or more"
+    else:
+        core = f"up to {high}"
+    return f"{core} {unit_text}".strip()
+
+
+def origin(value: Sourced) -> str:
+    """Where it is from, in a phrase."""
+    said = value.basis
+    if value.source:
+        source = catalogue.source(value.source)
+        if source is not None:
+            said += f": {source.publisher}, {source.title}"
+    if value.printed:
+        said += f" (printed: {value.printed})"
+    if value.doubt:
+        said += f"; {value.doubt}"
+    return said
+
+
+def figures(entry: object) -> Iterator[tuple[str, Sourced]]:
+    """Every figure of an entry by its words."""
+    for name in getattr(entry, "FIELDS", ()):
+        if name in _SKIP:
+            continue
+        value = getattr(entry, name)
+        words = name.replace("_", " ")
+        if isinstance(value, Sourced):
+            yield words, value
+        elif hasattr(value, "items"):
+            for key, one in value.items():
+                if isinstance(one, Sourced):
+                    yield (f"{words}, {key}" if name != "other" else str(key)), one
+
+
+# ---- entries on the screen ------------------------------------------------------------------
+def show_entry(entry: Any, screen: Screen) -> None:
+    """Print one entry."""
+    kind = type(entry).__name__
+    {
+        "Plant": _plant,
+        "Structure": _structure,
+        "Material": _material,
+        "Rule": _rule,
+    }[kind](entry, screen)
+
+
+def _rows(pairs: list[tuple[str, Sourced]], screen: Screen) -> None:
+    from plantframe.commands.screen import table
+
+    rows = []
+    for words, value in pairs:
+        rows.append((words, figure(value), origin(value)))
+        for other in value.also:
+            rows.append(("– also", figure(other), origin(other)))
+    if rows:
+        table(rows, ("", "", "from"), screen)
+
+
+def _plant(plant: Plant, screen: Screen) -> None:
+    screen.line(screen.strong(f"{plant.name}  ({plant.latin}, {plant.family_name or plant.family})"))
+    if plant.also:
+        screen.wrapped(f"Also called {listed(list(plant.also))}.", "")
+    if plant.says:
+        screen.wrapped(plant.says, "")
+    screen.line()
+    _rows(list(figures(plant)), screen)
+    if plant.training is not None and plant.training.how:
+        screen.line()
+        screen.labelled("Training:", plant.training.how, "")
+    for care in plant.care:
+        every = f", {figure(care.every)}" if care.every is not None else ""
+        when = f" ({figure(care.from_)}{every})" if care.from_ is not None else ""
+        screen.labelled("Care:", f"{care.do.rstrip('.')}{when}.", "")
+    for harm in plant.harm:
+        year = f" ({harm.year})" if harm.year else ""
+        where = f" in {listed(list(harm.where))}" if harm.where else ""
+        screen.labelled("Mind:", f"{harm.kind}{where}{year}. {harm.what}", "")
+    screen.wrapped("" if plant.reviewed else "(not yet reviewed)", "")
+
+
+def _structure(structure: Structure, screen: Screen) -> None:
+    screen.line(screen.strong(structure.name))
+    if structure.also:
+        screen.wrapped(f"Also called {listed(list(structure.also))}.", "")
+    screen.wrapped(structure.says, "")
+    if structure.suits:
+        names = [
+            one.plant
+            + (f" (bays to {Shown().length(one.bay.high)})" if one.bay and one.bay.high else "")
+            for one in structure.suits
+        ]
+        screen.labelled("For:", listed(names) + ".", "")
+    stays = "is taken down each year" if structure.seasonal else "stays for years"
+    life = f"; lasts {figure(structure.life)} ({origin(structure.life)})" if structure.life else ""
+    screen.labelled("Stays:", f"{stays}{life}.", "")
+    if structure.built_by == "builder":
+        screen.wrapped(
+            "Left to a builder or a span table: no sizes are worked out here. Ask:", ""
+        )
+        for question in structure.questions:
+            screen.wrapped(f"- {question}", "  ", "    ")
+    worked = _ordinary(structure)
+    if worked is not None:
+        _ordinary_parts(worked, screen)
+    _dangers(structure, screen)
+    _steps(structure, screen)
+    screen.wrapped("" if structure.reviewed else "(not yet reviewed)", "")
+
+
+def _ordinary(structure: Structure) -> Worked | None:
+    from plantframe.catalogue.mistakes import ExpressionError
+
+    try:
+        return work(structure, {})
+    except (ExpressionError, ValueError, ZeroDivisionError):
+        return None
+
+
+def _ordinary_parts(worked: Worked, screen: Screen) -> None:
+    from plantframe.commands.screen import table
+
+    shown = Shown()
+    rows = []
+    for name, pieces in worked.pieces.items():
+        size = []
+        if pieces.width_m and pieces.depth_m:
+            across = f"{pieces.width_m * 1000:.0f} mm round"
+            flat = f"{pieces.width_m * 1000:.0f} x {pieces.depth_m * 1000:.0f} mm"
+            size.append(across if pieces.round else flat)
+        if pieces.breadth_m and pieces.length_m:
+            size.append(f"{shown.length(pieces.breadth_m)} x {shown.length(pieces.length_m)}")
+        elif pieces.length_m:
+            size.append(shown.length(pieces.length_m))
+        if pieces.size:
+            size.append(pieces.size)
+        rows.append((f"{pieces.count}", name, ", ".join(size)))
+    if rows:
+        screen.heading("Parts, at its ordinary size")
+        table(rows, ("", "", ""), screen)
+    taken = worked.facts.assumed()
+    # a section is settled as three figures and was assumed as one
+    pairs = [
+        (name.replace(".width", ".section").replace(".", ", ").replace("_", " "), value)
+        for name, value in taken.items()
+        if not name.endswith((".depth", ".round"))
+    ]
+    if pairs:
+        screen.heading("What is taken for granted where a plan does not say")
+        _rows(pairs, screen)
+
+
+def _dangers(structure: Structure, screen: Screen) -> None:
+    if structure.dangers:
+        screen.heading("Mind")
+        for danger in structure.dangers:
+            screen.wrapped(f"- {danger.says}", "  ", "    ")
+        screen.wrapped("Local rules and licensed people come before anything said here.", "  ")
+
+
+def _steps(structure: Structure, screen: Screen) -> None:
+    if not structure.steps:
+        return
+    screen.heading("In this order")
+    for place, step in enumerate(structure.steps, start=1):
+        tail = []
+        if step.hands > 1:
+            tail.append(f"{step.hands} people" + (f"; alone: {step.alone}" if step.alone else ""))
+        if step.not_yet:
+            tail.append(f"not yet: {step.not_yet}")
+        if step.wait is not None:
+            tail.append(f"then wait {figure(step.wait.days)} for {step.wait.for_}")
+        if step.stop:
+            tail.append("a good place to stop")
+        extra = f" ({'; '.join(tail)})" if tail else ""
+        screen.labelled(f"{place:2}.", f"{step.do}{extra}", "")
+    screen.labelled("Late:", f"{structure.late.because}.", "")
+    if structure.down:
+        screen.heading("Taking down")
+        for place, step in enumerate(structure.down, start=1):
+            screen.labelled(f"{place:2}.", step.do, "")
+    if structure.storage:
+        screen.labelled("Store:", structure.storage, "")
+    for care in structure.care:
+        when = care.season or care.event
+        every = f"every {figure(care.every)}" if care.every is not None else ""
+        told = ", ".join(part for part in (every, when) if part)
+        screen.labelled("Care:", f"{care.do} ({told})", "")
+
+
+def _material(material: Material, screen: Screen) -> None:
+    screen.line(screen.strong(material.name))
+    if material.also:
+        screen.wrapped(f"Also called {listed(list(material.also))}.", "")
+    screen.wrapped(material.says, "")
+    screen.line()
+    _rows(list(material.figures.items()), screen)
+    for size, values in material.sizes.items():
+        _rows([(f"{size}, {name}", value) for name, value in values.items()], screen)
+
+
+def _rule(rule: Rule, screen: Screen) -> None:
+    from plantframe.answers.examples import example_of
+
+    screen.ends(rule.name, listed(list(rule.levels), "or"))
+    screen.wrapped(f"Speaks where {rule.summary}.", "")
+    source = f": {rule.source}" if rule.source else ""
+    reviewed = f"reviewed by {rule.reviewed}" if rule.reviewed else "not yet reviewed"
+    screen.wrapped(f"Rests on {rule.basis}{source}; {reviewed}.", "")
+    if rule.answered:
+        screen.wrapped(f"It can't be set aside, only answered: {rule.answered}", "")
+    else:
+        screen.wrapped(f'Set aside with: ok {rule.name} because "…"', "")
+    example = example_of(rule)
+    if example is not None:
+        screen.heading(f"For example, {example.title}")
+        for line in example.plan.rstrip().split("\n"):
+            screen.line(f"    {line}")
+        for said in example.says:
+            screen.wrapped(said)
+
+
+# ---- lists ----------------------------------------------------------------------------------
+def show_list(kind: str, screen: Screen) -> None:
+    """Print all of a kind, a line each."""
+    from plantframe.commands.screen import table
+
+    rows = [_list_row(kind, one) for one in _all(kind)]
+    heads = {
+        "plants": ("plant", "holds on", "what is said of it"),
+        "structures": ("structure", "stays", "what it is"),
+        "materials": ("material", "kind", "what it is"),
+        "rules": ("warning", "levels", "speaks where"),
+        "sources": ("source", "figures", "what it is"),
+    }[kind]
+    table(rows, heads, screen)
+    screen.line()
+    screen.line(plural(len(rows), kind[:-1], kind) + ".")
+
+
+def _all(kind: str) -> list[Any]:
+    from plantframe.advice.engine import rules
+
+    if kind == "rules":
+        return list(rules())
+    names = catalogue.entry_names(kind[:-1])
+    read: Mapping[str, Any] = {
+        "plants": catalogue.plant,
+        "structures": catalogue.structure,
+        "materials": catalogue.material,
+    }
+    if kind == "sources":
+        return [catalogue.source(name.replace(" ", "-")) for name in names]
+    out = []
+    for name in names:
+        try:
+            out.append(read[kind](name))
+        except CatalogueError as error:
+            sys.stderr.write(f"plantframe: {error}\n")  # the rest of the catalogue still serves
+    return [entry for entry in out if entry is not None]
+
+
+def _list_row(kind: str, entry: Any) -> tuple[str, str, str]:
+    if kind == "plants":
+        return entry.name, figure(entry.holds_on) if entry.holds_on else "", entry.says
+    if kind == "structures":
+        return entry.name, "a season" if entry.seasonal else "years", entry.says
+    if kind == "materials":
+        return entry.name, entry.kind, entry.says
+    if kind == "rules":
+        return entry.name, ", ".join(entry.levels), entry.summary
+    return entry.key, str(_borne().get(entry.key, 0)), _source_words(entry)
+
+
+def _source_words(source: Source) -> str:
+    year = f", {source.year}" if source.year else ""
+    return f"{source.title}. {source.publisher}{year}"
+
+
+_counted: dict[str, int] = {}
+
+
+def _borne() -> dict[str, int]:
+    """How many figures each source bears."""
+    if not _counted:
+        from plantframe.catalogue.checks import figures_in
+
+        for kind in ("plants", "structures", "materials"):
+            for entry in _all(kind):
+                for _, value in figures_in(entry):
+                    if value.source:
+                        _counted[value.source] = _counted.get(value.source, 0) + 1
+    return _counted
+
+
+def list_data(kind: str) -> list[dict[str, Any]]:
+    """All of a kind as data."""
+    return [entry_data(entry) for entry in _all(kind)]
+
+
+def entry_data(entry: Any) -> dict[str, Any]:
+    """An entry as data."""
+    kind = type(entry).__name__
+    if kind == "Rule":
+        from plantframe.answers.examples import cases_count
+
+        return {
+            "name": entry.name,
+            "severity": list(entry.levels),
+            "basis": entry.basis,
+            "source": entry.source,
+            "summary": entry.summary,
+            "answered": entry.answered,
+            "reviewed": entry.reviewed,
+            "cases": cases_count(entry),
+        }
+    if kind == "Source":
+        data = _plain(entry)
+        assert isinstance(data, dict)
+        return {**data, "figures": _borne().get(entry.key, 0)}
+    data = _plain(entry)
+    assert isinstance(data, dict)
+    return data
+
+
+def _plain(value: Any) -> Any:
+    """Any value of the catalogue as lists, mappings, words and figures."""
+    if isinstance(value, Sourced):
+        out: dict[str, Any] = {"basis": value.basis}
+        if value.is_word:
+            out["value"] = value.value
+        else:
+            out |= {"low": value.low, "middle": value.middle, "high": value.high}
+            out["unit"] = value.base
+        for name in ("source", "printed", "doubt"):
+            if getattr(value, name):
+                out[name] = getattr(value, name)
+        if value.also:
+            out["also"] = [_plain(one) for one in value.also]
+        return out
+    if hasattr(value, "FIELDS"):
+        fields = ((name, getattr(value, name)) for name in value.FIELDS)
+        return {
+            name.rstrip("_").replace("_", " "): _plain(one)
+            for name, one in fields
+            if one not in (None, "", (), {})
+        }
+    if hasattr(value, "items"):
+        return {str(key): _plain(one) for key, one in value.items()}
+    if isinstance(value, list | tuple):
+        return [_plain(one) for one in value]
+    return value
