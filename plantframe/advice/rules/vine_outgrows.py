@@ -1,0 +1,154 @@
+"""vine-outgrows: a soft vine grows well past the top of what it climbs."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterable
+
+from plantframe.advice.climbers import is_pea, kin, opening, word
+from plantframe.advice.edits import other_crop, rewrite, uprights
+from plantframe.advice.findings import Finding, Rule, Words
+from plantframe.catalogue.entries import Plant
+from plantframe.frozen import frozen
+from plantframe.language.edits import Edit
+from plantframe.mechanics.ranges import Range
+from plantframe.season.frames import WorkedFrame
+from plantframe.season.plantings import WorkedPlanting
+from plantframe.season.season import Season
+from plantframe.season.units import Shown, times
+
+# The least it grows over what it is given: beyond this the top folds over and shades the rest
+# (common practice, no source; a vine a third too long is only tucked in).
+MOST = 1.4
+# Sums of kinds whose top is a way over to the other side: the whole way is theirs to climb.
+WAYS_OVER = ("round_it", "arc")
+
+
+@frozen
+class Facts:
+    """How long the vine grows, and what it is given."""
+
+    plant: str
+    frame: str
+    low_m: float
+    high_m: float
+    given_m: float
+    food: bool
+
+
+def check(frame: WorkedFrame, _season: Season) -> Iterable[Finding]:
+    """Soft twiners and peas that nobody pinches, cuts back or leads sideways."""
+    given = way_up_m(frame)
+    if given is None or not frame.holds or frame.builders_work:
+        return
+    for planting in frame.plantings:
+        entry = planting.entry
+        if entry is None or not _runs_up(planting, entry):
+            continue
+        low, high = lengths_m(entry)
+        if low is None or low <= MOST * given + 0.005:
+            continue
+        food = entry.grown_for == "food"
+        yield Finding(
+            level="warn" if food else "note",
+            where=planting.planting.fact.where,
+            block=frame.frame.name,
+            subject=planting.name,
+            facts=Facts(planting.name, frame.frame.name, low, high or low, given, food),
+            ratio=Range(low / given, low / given, (high or low) / given),
+            by=frame.wanted_by,
+            candidates=tuple(_ways_out(frame, planting, entry, given)),
+            ways=("Pinching the tips out at the top keeps it to the frame.",),
+        )
+
+
+def way_up_m(frame: WorkedFrame) -> float | None:
+    """How far a vine can climb: up, and over where there is a way over."""
+    if frame.height_m is None:
+        return None
+    return max([frame.height_m, *(frame.figure(name) or 0.0 for name in WAYS_OVER)])
+
+
+def lengths_m(entry: Plant) -> tuple[float | None, float | None]:
+    """The least and the most it grows to on a frame.
+
+    Beside the entry's own figure only the trade's counts: other print takes in dwarf kinds, and
+    what the same plant does without a frame.
+    """
+    height = entry.height
+    if height is None:
+        return None, None
+    usual = [one for one in height.also if one.basis == "common practice" and not one.doubt]
+    trusted = [height, *usual]
+    lows = [one.low for one in trusted if one.low is not None]
+    highs = [one.high for one in trusted if one.high is not None]
+    return min(lows, default=None), max(highs, default=None)
+
+
+def _runs_up(planting: WorkedPlanting, entry: Plant) -> bool:
+    own = planting.planting
+    held_back = own.pinched or own.trained or own.cut
+    climbs = word(entry.holds_on) == "twines" or is_pea(entry)
+    return bool(not held_back and climbs and word(entry.stem) == "soft")
+
+
+def _ways_out(
+    frame: WorkedFrame, planting: WorkedPlanting, entry: Plant, given: float
+) -> Iterable[Edit]:
+    """Pinching, a shorter kind, taller posts."""
+    yield rewrite(planting.planting.fact, {"pinched": "pinched at the top"})
+    for other in kin(entry):
+        low, _ = lengths_m(other)
+        if word(other.habit) == "climber" and low is not None and low <= MOST * given:
+            yield other_crop(planting.planting, other.name)
+    yield from _taller(frame, lengths_m(entry)[0] or 0.0)
+
+
+def _taller(frame: WorkedFrame, low_m: float) -> Iterable[Edit]:
+    fact = uprights(frame.frame)
+    up, down = frame.figure("posts.up"), frame.figure("posts.down")
+    if fact is None or up is None or down is None or fact.slot("length") is None:
+        return
+    step = 0.1524 if frame.garden.imperial else 0.1
+    height = math.ceil(low_m / MOST / step - 1e-6) * step
+    shown = Shown(frame.garden.imperial)
+    slots = {"length": shown.typed(height + down)}
+    if fact.slot("up") is not None:
+        slots["up"] = shown.typed(height)
+    yield rewrite(fact, slots)
+
+
+def words(facts: Facts, shown: Shown) -> Words:
+    """It in words."""
+    grown = shown.lengths(facts.low_m, facts.high_m)
+    says = (
+        f"{opening(facts.plant)} on {facts.frame}: {grown} of growth, and "
+        f"{shown.length(facts.given_m)} to climb. Even the shortest is "
+        f"{times(facts.low_m / facts.given_m)} as long as that."
+    )
+    ignored = (
+        "The tops fold over, shade what hangs below, and the best picking is lost in the tangle."
+        if facts.food
+        else "It comes over the top by midsummer and hangs down outside."
+    )
+    return Words(
+        says=says,
+        if_ignored=ignored,
+        told=f"{opening(facts.plant)} on {facts.frame}; nothing said of pinching or leading it.",
+        assumed="The least that the sources give for its length in an ordinary summer.",
+        sum=(
+            f"{facts.low_m:.2g} m over {facts.given_m:.2g} m is "
+            f"{facts.low_m / facts.given_m:.2g}; up to {MOST} is tucked in and said nothing of."
+        ),
+    )
+
+
+RULE = Rule(
+    name="vine-outgrows",
+    summary="a twining vine or a pea grows well past the top of its frame",
+    looks_at="frame",
+    levels=("note", "warn"),
+    basis="common practice",
+    check=check,
+    words=words,
+)
