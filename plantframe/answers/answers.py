@@ -78,7 +78,9 @@ class Answers:
     @cached_property
     def advice(self) -> Settled:
         """The findings, less what is set aside."""
-        return set_asides.settle(self.report.found, self.season)
+        from plantframe.answers.earlier import accepted_at
+
+        return set_asides.settle(self.report.found, self.season, accepted_at(self))
 
     @cached_property
     def mistakes(self) -> tuple[Mistake, ...]:

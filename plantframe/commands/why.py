@@ -32,6 +32,7 @@ class Working:
     assumed: str
     sum: str
     source: str
+    aside: str = ""  # the line that sets it aside, with how bad it is today
 
 
 def run(given: argparse.Namespace, today: date) -> int:
@@ -116,7 +117,14 @@ def of_finding(answers: Answers, found: Found) -> Working:
         words.assumed or "Nothing beyond what the plan says.",
         words.sum or words.says,
         f"{source}; {reviewed}. A figure of your own goes in the plan and outranks this.",
+        "" if rule.answered else aside_line(found),
     )
+
+
+def aside_line(found: Found) -> str:
+    """The line that would set a finding aside, as bad as it is today."""
+    bad = f"at about {two_figures(found.times)} times" if found.times else f"at {found.level}"
+    return f'ok {found.rule.name} because "…", {bad}'
 
 
 def of_frame(answers: Answers, frame: WorkedFrame) -> list[Working]:
@@ -193,6 +201,8 @@ def show(working: Working, screen: Screen) -> None:
     screen.labelled("assumed", working.assumed)
     screen.labelled("sum    ", working.sum)
     screen.labelled("from   ", working.source)
+    if working.aside:
+        screen.labelled("to set it aside", working.aside)
 
 
 def as_data(working: Working) -> dict[str, Any]:
@@ -204,4 +214,5 @@ def as_data(working: Working) -> dict[str, Any]:
         "assumed": working.assumed,
         "sum": working.sum,
         "source": working.source,
+        "set_aside_with": working.aside,
     }
