@@ -121,6 +121,13 @@ class WorkedFrame:
             return False
         return self.structure is not None and not self.structure.seasonal
 
+    @cached_property
+    def reckoned_lasting(self) -> bool:
+        """The wind sum takes it as staying for years: no light thing, or said to stay."""
+        if self.frame.stays_years is not None or self.structure is None:
+            return self.lasting
+        return self.lasting and self.structure.stands.loads == "lasting"
+
     @property
     def builders_work(self) -> bool:
         """Left to a builder or an engineer."""
@@ -226,7 +233,7 @@ class WorkedFrame:
             leafy_to_m=standing.leafy_to_m,
             place=place,
             soil=self.soil,
-            lasting=self.lasting,
+            lasting=self.reckoned_lasting,
             stayed=self.stayed_square,
             push=as_range(stands.push),
         )
