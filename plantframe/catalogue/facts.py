@@ -69,6 +69,8 @@ def settle(structure: Structure, said: Mapping[str, object]) -> Settled:
 def _as_said(key: str, value: object, fact: Fact | None) -> list[tuple[str, Value]]:
     """One thing the plan says, under the names that sums ask for."""
     word, _, slot = key.partition(".")
+    if slot == "size" and not (fact and fact.sides) and isinstance(value, list | tuple):
+        return []  # the size of something this kind has none of, such as a net: no sum asks for it
     if slot in {"size", ""} and fact and fact.sides and isinstance(value, list | tuple):
         pairs = zip(fact.sides, value, strict=False)
         return [pair for side, one in pairs for pair in _spread(key_of(word, side), one)]

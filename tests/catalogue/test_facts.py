@@ -99,3 +99,9 @@ def test_a_section_that_is_none_is_refused() -> None:
         section_m("thick")
     with pytest.raises(ExpressionError, match="neither a figure nor a word"):
         settle(kind("wigwam"), {"circle": object()})
+
+
+def test_a_net_hung_on_poles_leaves_their_own_figures_alone() -> None:
+    bare = settle(kind("wigwam"), {"circle": 1.0}).values
+    with_net = settle(kind("wigwam"), {"circle": 1.0, "net.size": (1.8, 3.0)}).values
+    assert {name: with_net[name] for name in bare} == dict(bare)
