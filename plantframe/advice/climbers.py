@@ -1,4 +1,4 @@
-"""What rules ask about a plant on a frame: how it holds on, whether it is tied, what else would do."""
+"""A plant on a frame as the rules ask of it: how it holds, whether it is tied, what would do."""
 
 from __future__ import annotations
 
@@ -44,7 +44,7 @@ def is_yearly(entry: Plant) -> bool:
 
 
 def matter(frame: WorkedFrame, held: Held) -> str:
-    """What a thing to hold on to is made of: net, twine, wood …"""
+    """What a thing to hold on to is made of: net, twine, wood."""
     pieces = frame.worked.pieces if frame.worked else {}
     part = held.hold.part
     if part in pieces:
@@ -122,7 +122,7 @@ def suited(frame: WorkedFrame) -> Iterator[Plant]:
 
 
 def is_listed(frame: WorkedFrame, entry: Plant) -> bool:
-    """Does the kind's own entry list this plant?"""
+    """Whether the kind's own entry lists this plant."""
     return frame.structure is not None and any(
         one.plant == entry.name for one in frame.structure.suits
     )

@@ -96,3 +96,10 @@ def slot_text(fact: Fact, name: str) -> str:
     """A slot as typed, "" where it is not there."""
     slot = fact.slot(name)
     return slot.text if slot else ""
+
+
+def add_block(frame: Frame, line: str, says: str = "") -> Edit:
+    """A block of one line is added after the frame's."""
+    block = frame.block
+    change = LineChange(block.where.file, block.last_line, None, line)
+    return Edit(says or line, (change,))

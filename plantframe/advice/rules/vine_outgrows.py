@@ -3,19 +3,23 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Iterable
+from typing import TYPE_CHECKING
 
 from plantframe.advice.climbers import is_pea, kin, opening, word
 from plantframe.advice.edits import other_crop, rewrite, uprights
 from plantframe.advice.findings import Finding, Rule, Words
-from plantframe.catalogue.entries import Plant
 from plantframe.frozen import frozen
-from plantframe.language.edits import Edit
 from plantframe.mechanics.ranges import Range
-from plantframe.season.frames import WorkedFrame
-from plantframe.season.plantings import WorkedPlanting
-from plantframe.season.season import Season
 from plantframe.season.units import Shown, times
+
+if TYPE_CHECKING:
+    from collections.abc import Iterable
+
+    from plantframe.catalogue.entries import Plant
+    from plantframe.language.edits import Edit
+    from plantframe.season.frames import WorkedFrame
+    from plantframe.season.plantings import WorkedPlanting
+    from plantframe.season.season import Season
 
 # The least it grows over what it is given: beyond this the top folds over and shades the rest
 # (common practice, no source; a vine a third too long is only tucked in).
