@@ -1,0 +1,1 @@
+"""Which plant suits which support: six questions asked of every pair, answered aloud."""

@@ -1,0 +1,359 @@
+"""The pairing adviser: for a plant, a want, a frame, a kind of frame, a bed or a wall."""
+
+from __future__ import annotations
+
+from functools import lru_cache
+from typing import TYPE_CHECKING
+
+from plantframe.catalogue import reading as catalogue
+from plantframe.catalogue.names import all_names
+from plantframe.frozen import frozen, replace
+from plantframe.language.edits import Edit, LineChange
+from plantframe.pairing import changes, judging, supports
+from plantframe.pairing.cautions import already_there, cautions
+from plantframe.pairing.climber import Climber
+from plantframe.pairing.matches import QUESTIONS, Matches, Pairing, Reject
+from plantframe.pairing.pair import Pair, fair
+from plantframe.season.season import entry_of
+from plantframe.season.units import listed
+
+if TYPE_CHECKING:
+    from collections.abc import Iterable
+
+    from plantframe.catalogue.entries import Plant
+    from plantframe.pairing.matches import Reason
+    from plantframe.pairing.supports import Support
+    from plantframe.plan.things import Bed, Planting, Thing, Want
+    from plantframe.season.season import Season
+
+
+@frozen
+class _Judged:
+    """A pair with what it came to, and its place among the ranked."""
+
+    pair: Pair
+    came_to: Pairing | Reject
+    place: judging.Place | None
+
+
+# -- the askings ------------------------------------------------------------------------------
+
+
+def for_plant(season: Season | None, plant: str, *, count: int | None = None) -> Matches:
+    """Every support for a plant: those of the plan, and every kind nobody has built yet.
+
+    season   None asks without a plan: every kind in an average place
+    plant    as a gardener says it; where it can mean several, all are ranked and a remark asks which
+    """
+    names = catalogue.plants_named(plant)
+    if not names:
+        return Matches(plant, remarks=(_unknown(plant, "plant"),))
+    return _for_names(season, plant, tuple(names), count=count)
+
+
+def for_want(season: Season, want: Want) -> Matches:
+    """Every support for what a plan wants, at the place where it is wanted."""
+    if not want.plants:
+        return Matches(want.said, remarks=(_unknown(want.said, "plant"),))
+    spot = want.spot
+    bed = season.plan.beds.get(spot.thing) if spot else None
+    thing = season.plan.things.get(spot.thing) if spot else None
+    wall = thing if thing is not None and thing.word == "wall" else None
+    return _for_names(season, want.said, want.plants, bed=bed, wall=wall, count=want.count)
+
+
+def for_frame(season: Season, name: str) -> Matches:
+    """Every plant of the catalogue on a frame of the plan."""
+    support = supports.of_frame(season, name)
+    if support is None:
+        return Matches(name, remarks=(_no_support(season, name),))
+    judged = [_judge(Pair(one, support), season) for one in _climbers(support)]
+    remarks = []
+    if support.worked is not None and support.worked.plantings:
+        growing = listed([one.name for one in support.worked.plantings])
+        remarks.append(f"This season {name} has {growing}.")
+    return _matches(name, judged, (*remarks, *_left_out()))
+
+
+def for_structure(kind: str) -> Matches:
+    """Every plant of the catalogue on a kind of frame, at its ordinary sizes in an average place."""
+    names = catalogue.structures_named(kind)
+    if not names:
+        return Matches(kind, remarks=(_unknown(kind, "structure"),))
+    support = supports.of_kind(names[0])
+    if support is None:
+        return Matches(
+            kind, remarks=(f"A {names[0]} gives climbing plants nothing to hold on to.",)
+        )
+    judged = [_judge(Pair(one, support), None) for one in _climbers(support)]
+    remarks = [f"Taken at its ordinary sizes: {_sizes(support)}."]
+    if len(names) > 1:
+        remarks.append(f"“{kind}” may also mean {listed(names[1:], 'or')}.")
+    return _matches(names[0], judged, (*remarks, *_left_out()))
+
+
+def for_place(season: Season, name: str) -> Matches:
+    """What may grow in a bed or on a wall: each plant once, on what suits it best there."""
+    plan = season.plan
+    bed, wall = plan.beds.get(name), plan.things.get(name)
+    if bed is None and (wall is None or wall.word != "wall"):
+        return Matches(name, remarks=(f"There is no bed or wall called {name} in the plan.",))
+    here = _at(season, bed, wall)
+    best: list[_Judged] = []
+    for climber in _climbers():
+        judged = [_judge(Pair(climber, support), season, tried=False) for support in here]
+        ranked = [one for one in judged if one.place is not None]
+        if ranked:
+            best.append(min(ranked, key=lambda one: one.place or ()))
+        else:
+            last = max(judged, key=_how_far)
+            best.append(_judge(last.pair, season))
+    return _matches(name, best, _left_out())
+
+
+def is_back_in(season: Season, plant: str, frame: str) -> bool:
+    """Whether a plant is no longer ruled out on a frame: asked of the season after an edit."""
+    support, entry = supports.of_frame(season, frame), entry_of(plant)
+    if support is None or entry is None:
+        return False
+    pair = Pair(_climber(entry, support), support)
+    return judging.ruled_out(judging.reasons(pair)) is None
+
+
+# -- one pair ---------------------------------------------------------------------------------
+
+
+def _judge(pair: Pair, season: Season | None, *, tried: bool = True) -> _Judged:
+    """Ask the six questions; where one rules the pair out, look for the change that lets it in.
+
+    tried   False leaves the looking out, where only the verdict is wanted
+    """
+    climber, support = pair.climber, pair.support
+    answers = judging.reasons(pair)
+    ruled_out = judging.ruled_out(answers)
+    if ruled_out is not None and pair.suited is not None and not support.in_plan:
+        # the trade grows it on such a frame, with something that the bare kind does not have
+        for change in changes.let_back_in(pair, answers):
+            better = pair.changed(change.said)
+            if better is not None:
+                answers = _answers_with(change.says, ruled_out, better)
+        ruled_out = judging.ruled_out(answers)
+    if ruled_out is None:
+        lines = cautions(pair, season)
+        pairing = Pairing(climber.name, support.name, support.kind, answers, lines)
+        taken = bool(already_there(pair))
+        return _Judged(pair, pairing, judging.place(pair, pairing, taken=taken))
+    reject = Reject(climber.name, support.name, support.kind, ruled_out.question, ruled_out.says)
+    return _Judged(pair, _with_way_in(reject, pair, answers, season) if tried else reject, None)
+
+
+def _answers_with(says: str, ruled_out: Reason, better: Pair) -> tuple[Reason, ...]:
+    """The answers of a pair that something was added to, the addition named where it was wanted."""
+    return tuple(
+        fair(one.question, f"With {says}: {one.says}")
+        if one.question == ruled_out.question
+        else one
+        for one in judging.reasons(better)
+    )
+
+
+def _with_way_in(
+    reject: Reject, pair: Pair, answers: tuple[Reason, ...], season: Season | None
+) -> Reject:
+    """A reject with the change that lets it back in."""
+    frame = pair.support.worked.frame if pair.support.worked and pair.support.in_plan else None
+    found = changes.let_back_in(pair, answers, changes.MOST_OFFERED if frame else 1)
+    edits = [changes.as_edit(change, frame) for change in found] if frame else []
+    candidates = [edit for edit in edits if edit is not None]
+    if reject.because == "light" and season is not None:
+        candidates += _to_the_sun(pair, season)
+    says = found[0].says if found else candidates[0].says if candidates else ""
+    return replace(
+        reject,
+        back_in=says or changes.elsewhere(pair, reject.because),
+        candidates=tuple(candidates),
+    )
+
+
+def _to_the_sun(pair: Pair, season: Season) -> list[Edit]:
+    """A frame that does not stand yet, moved to a bed with sun enough."""
+    worked, need = pair.support.worked, pair.climber.sun_h
+    if worked is None or need is None or not pair.support.in_plan or worked.stands:
+        return []
+    where = worked.frame.block.where
+    spot = next((one for one in worked.frame.spots if one.thing in season.plan.beds), None)
+    if spot is None or spot.thing not in where.typed:
+        return []
+    sunny = [
+        bed
+        for bed in season.plan.beds.values()
+        if bed.sun_h is not None and bed.sun_h[0] >= need[0] and bed.name != spot.thing
+    ]
+    return [
+        Edit(
+            f"in {bed.name}, which has more sun",
+            (
+                LineChange(
+                    where.file, where.line, where.typed, where.typed.replace(spot.thing, bed.name)
+                ),
+            ),
+        )
+        for bed in sunny[: changes.MOST_OFFERED]
+    ]
+
+
+# -- many pairs -------------------------------------------------------------------------------
+
+
+def _for_names(
+    season: Season | None,
+    asked: str,
+    names: tuple[str, ...],
+    *,
+    bed: Bed | None = None,
+    wall: Thing | None = None,
+    count: int | None = None,
+) -> Matches:
+    """Every support for a plant, or for each plant that a loose name can mean."""
+    entries = [entry for name in names if (entry := entry_of(name)) is not None]
+    if entries and all(Climber(entry, entry.name).unsupported for entry in entries):
+        return Matches(
+            asked, remarks=(f"{asked.capitalize()} stands on its own and wants no frame.",)
+        )
+    here = _everything(season, bed, wall)
+    judged = [
+        _judge(Pair(_climber(entry, support, count), support), season)
+        for entry in entries
+        for support in here
+    ]
+    remarks = []
+    if len(entries) > 1:
+        kinds = listed([entry.name for entry in entries], "or")
+        remarks.append(f"“{asked}” may be {kinds}: each is ranked here; say which it is.")
+    if season is None:
+        remarks.append("Without a plan: every kind at its ordinary sizes, in an average place.")
+    return _matches(asked, judged, tuple(remarks))
+
+
+def _everything(season: Season | None, bed: Bed | None, wall: Thing | None) -> list[Support]:
+    """The supports of the plan, and every kind that it does not have."""
+    if season is None:
+        return [*supports.at_place(None), supports.of_wall(None)]
+    own = list(supports.in_plan(season))
+    built = {support.kind for support in own}
+    new = supports.at_place(season.plan.garden, bed, wall)
+    return [*own, *(support for support in new if support.kind not in built)]
+
+
+def _at(season: Season, bed: Bed | None, wall: Thing | None) -> list[Support]:
+    """What stands in a bed or at a wall, the wall itself, and every kind that could."""
+    place = bed or wall
+    own = [
+        support
+        for support in supports.in_plan(season)
+        if place is not None and place in (support.bed, support.wall)
+    ]
+    new = [
+        support
+        for support in supports.at_place(season.plan.garden, bed, wall)
+        if supports.hangs_on_a_wall(support) == (wall is not None)
+    ]
+    return [*own, *new]
+
+
+def _climbers(support: Support | None = None) -> list[Climber]:
+    """Every plant of the catalogue that wants holding up, as it grows on this support."""
+    return [
+        _climber(entry, support)
+        for entry in _plants()
+        if not Climber(entry, entry.name).unsupported
+    ]
+
+
+@lru_cache(maxsize=1)
+def _plants() -> tuple[Plant, ...]:
+    found = (entry_of(name) for name in catalogue.entry_names("plant"))
+    return tuple(entry for entry in found if entry is not None)
+
+
+def _climber(entry: Plant, support: Support | None, count: int | None = None) -> Climber:
+    """A plant as it is grown: as the plan says where it grows there already, else as usual."""
+    planting = _planting(entry, support)
+    if planting is None:
+        return Climber(entry, entry.name, count=count)
+    stopped = bool(planting.pinched or planting.cut)
+    return Climber(entry, entry.name, planting.leaders, stopped, count or planting.count)
+
+
+def _planting(entry: Plant, support: Support | None) -> Planting | None:
+    worked = support.worked if support else None
+    plantings = worked.frame.plantings if worked else ()
+    return next((one for one in plantings if one.plant == entry.name), None)
+
+
+def _matches(asked: str, judged: Iterable[_Judged], remarks: tuple[str, ...]) -> Matches:
+    """Ranked best first; rejects in the order of the questions, then by name."""
+    everything = list(judged)
+    ranked = sorted(
+        (one for one in everything if one.place is not None), key=lambda one: one.place or ()
+    )
+    rejected = sorted(
+        (one.came_to for one in everything if isinstance(one.came_to, Reject)),
+        key=lambda one: (
+            not one.frame,
+            QUESTIONS.index(one.because),
+            one.frame,
+            one.kind,
+            one.plant,
+        ),
+    )
+    return Matches(
+        asked,
+        tuple(one.came_to for one in ranked if isinstance(one.came_to, Pairing)),
+        tuple(rejected),
+        remarks,
+    )
+
+
+def _how_far(judged: _Judged) -> int:
+    """How many questions a reject passed before one ruled it out."""
+    came_to = judged.came_to
+    return QUESTIONS.index(came_to.because) if isinstance(came_to, Reject) else len(QUESTIONS)
+
+
+# -- remarks ----------------------------------------------------------------------------------
+
+
+def _left_out() -> tuple[str, ...]:
+    alone = [entry for entry in _plants() if Climber(entry, entry.name).unsupported]
+    return (f"{len(alone)} plants that stand on their own are left out.",) if alone else ()
+
+
+def _unknown(said: str, kind: str) -> str:
+    near = catalogue.near(said, all_names(kind))
+    nearest = f" Nearest: {listed(near, 'or')}." if near else ""
+    return f"Nothing is known of “{said}”.{nearest}"
+
+
+def _no_support(season: Season, name: str) -> str:
+    frame = season.frames.get(name)
+    if frame is None:
+        near = catalogue.near(name, season.frames)
+        nearest = f" Nearest: {listed(near, 'or')}." if near else ""
+        return f"There is no frame called {name} in the plan.{nearest}"
+    if frame.structure is None:
+        return f"{name} is of a kind that is not known, so nothing can be said of what it holds."
+    if frame.worked is None:
+        return f"{name} cannot be worked out: {frame.problem}."
+    return f"{name} gives climbing plants nothing to hold on to."
+
+
+def _sizes(support: Support) -> str:
+    """Height and length of a kind as the trade builds it."""
+    shown = Pair(_climbers()[0], support).shown
+    parts = []
+    if support.height_m:
+        parts.append(f"{shown.length(support.height_m)} high")
+    if support.row_m:
+        parts.append(f"{shown.length(support.row_m)} of row")
+    return listed(parts) or "as the trade builds it"

@@ -1,0 +1,48 @@
+"""The six questions asked of one pair, in their order."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+from plantframe.pairing.carrying import carrying
+from plantframe.pairing.holding import holding
+from plantframe.pairing.light import lighting
+from plantframe.pairing.matches import OUT, VERDICTS, Pairing, Reason
+from plantframe.pairing.outlasting import outlasting
+from plantframe.pairing.reaching import reaching
+from plantframe.pairing.upkeep import upkeeping
+
+if TYPE_CHECKING:
+    from plantframe.pairing.pair import Pair
+
+ASKED = (holding, carrying, reaching, outlasting, lighting, upkeeping)
+
+Place = tuple[tuple[int, ...], bool, float, str, str]
+
+
+def reasons(pair: Pair) -> tuple[Reason, ...]:
+    """All six answers."""
+    return tuple(ask(pair) for ask in ASKED)
+
+
+def ruled_out(answers: tuple[Reason, ...]) -> Reason | None:
+    """The first answer that knocks the pair out, or None."""
+    return next((one for one in answers if one.verdict == OUT), None)
+
+
+def place(pair: Pair, pairing: Pairing, *, taken: bool) -> Place:
+    """Where a pairing ranks.
+
+    By the six answers in order, then the free frame before the taken, then the nearest height,
+    then the name. Nothing is added up.
+    """
+    classes = tuple(VERDICTS.index(one.verdict) for one in pairing.reasons)
+    return classes, taken, _misfit_m(pair), pairing.frame or pairing.kind, pairing.plant
+
+
+def _misfit_m(pair: Pair) -> float:
+    """How far the support's height is from the plant's."""
+    height, grows = pair.support.height_m, pair.climber.height_m
+    if height is None or grows is None:
+        return 0.0
+    return round(abs(height - sum(grows) / 2), 2)

@@ -1,0 +1,140 @@
+"""Is it tall and long enough, and can the picker reach?"""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+from plantframe.pairing.pair import Pair, fair, good, out
+
+if TYPE_CHECKING:
+    from plantframe.pairing.matches import Reason
+    from plantframe.plan.things import Garden
+
+# A soft climber whose least height is this much more than the frame folds over its top.
+OVER_THE_TOP = 1.4
+# Led along, round or down again a plant may be longer by these before it swamps what holds it.
+ROOMY, SWAMPED = 1.4, 2.0
+# Less than this share of a frame filled, and most of it stands bare.
+BARE = 0.6
+# Common practice, no source: what a grown person reaches, and how far above it is still picked.
+USUAL_REACH_M = 2.0
+STRETCH_M, LADDER_M = 0.15, 0.30
+
+
+def reaching(pair: Pair) -> Reason:
+    """Height and length against the plant, and its top against the picker's reach."""
+    found = [_tall_enough(pair), _long_enough(pair), _in_reach(pair)]
+    order = ("knocked out", "fair", "good")
+    reasons = [one for one in found if one is not None]
+    worst = min(reasons, key=lambda one: order.index(one.verdict))
+    if worst.verdict != "good":
+        return worst
+    return good("reach", " ".join(one.says for one in reasons))
+
+
+def reach_of(garden: Garden) -> tuple[str, float]:
+    """Who reaches highest, as far as the plan says, and how high in m; ("", usual) where it does not."""
+    known = [one for one in garden.people if one.reach_m is not None]
+    if not known:
+        return "", USUAL_REACH_M
+    tallest = max(known, key=lambda one: one.reach_m or 0.0)
+    return tallest.name, tallest.reach_m or USUAL_REACH_M
+
+
+def _tall_enough(pair: Pair) -> Reason:
+    climber, support = pair.climber, pair.support
+    height, grows = support.height_m, climber.height_m
+    if height is None or grows is None:
+        return good("reach", f"{support.The}: {_grows(pair)}")
+    if climber.habit == "low":
+        return out(
+            "reach",
+            f"{support.The} is of no use to {climber.said}, which creeps along the ground and does "
+            "not climb.",
+        )
+    is_high = f"{support.The} is {pair.shown.length(height)} high"
+    if grows[1] < BARE * height and not support.overhead:
+        return fair(
+            "reach", f"{is_high}; {climber.said} grows {_tall(pair)}, so its upper part stays bare."
+        )
+    if climber.led_sideways:
+        return _room(pair, is_high, height)
+    if climber.least_height_m > OVER_THE_TOP * height and not climber.stopped:
+        says = (
+            f"{is_high}; {climber.said} runs to {pair.shown.length(climber.least_height_m)} at the "
+            "least, folds over the top and shades itself."
+        )
+        cut = climber.picked == "cut" and climber.entry.grown_for == "flower"
+        return fair("reach", says) if cut else out("reach", says)
+    return good("reach", f"{is_high}; {_grows(pair)}")
+
+
+def _room(pair: Pair, is_high: str, height: float) -> Reason:
+    """For what is led along as well as up: height and length together."""
+    climber, support = pair.climber, pair.support
+    along = support.row_m or 0.0
+    if not climber.lasting:
+        along = (
+            0.0  # one season's stem goes up and comes down again, its neighbours stand beside it
+        )
+    room = height + along
+    least = climber.least_height_m
+    led = "is led along it" if climber.lasting else "is stopped or turned down at the top"
+    if least <= ROOMY * room:
+        says = f"{is_high}; {climber.said} grows {_tall(pair)}"
+        return good("reach", f"{says} and {led}." if least > height else f"{says}.")
+    says = (
+        f"{is_high} and gives {pair.shown.length(room)} in all; {climber.said} runs to "
+        f"{pair.shown.length(least)} at the least"
+    )
+    if least <= SWAMPED * room:
+        return fair("reach", f"{says}: cut it back hard, every year.")
+    return out("reach", f"{says}, and swamps it.")
+
+
+def _long_enough(pair: Pair) -> Reason | None:
+    """Room along the row for the plants that are wanted."""
+    climber, support = pair.climber, pair.support
+    wanted, row = climber.row_m, support.row_m
+    if wanted is None or row is None or not support.in_plan:
+        return None
+    if wanted <= row * 1.1:
+        return None
+    fit = max(1, round((climber.count or 0) * row / wanted))
+    return fair(
+        "reach",
+        f"{support.The} gives {pair.shown.length(row)} of row; {climber.count} {climber.said} plants "
+        f"want about {pair.shown.length(wanted)}. About {fit} fit.",
+    )
+
+
+def _in_reach(pair: Pair) -> Reason | None:
+    """The top of a crop that is picked, against the picker."""
+    climber, support = pair.climber, pair.support
+    height, grows = support.height_m, climber.height_m
+    if height is None or grows is None or climber.picked not in {"by hand", "cut"}:
+        return None
+    top = min(height, grows[1])
+    name, reach = reach_of(support.garden)
+    who = f"{name} reaches" if name else "most people reach"
+    says = f"The top picks hang at {pair.shown.length(top)}; {who} {pair.shown.length(reach)}."
+    if top <= reach + STRETCH_M:
+        return good("reach", says)
+    if top <= reach + LADDER_M or climber.picked == "cut":
+        return fair(
+            "reach",
+            f"{support.The}: {says[0].lower()}{says[1:-1]}, so they want a stretch or a step.",
+        )
+    return out(
+        "reach", f"{support.The}: {says[0].lower()}{says[1:-1]}, so it is steps at every picking."
+    )
+
+
+def _tall(pair: Pair) -> str:
+    grows = pair.climber.height_m
+    return pair.shown.lengths(*grows) if grows else ""
+
+
+def _grows(pair: Pair) -> str:
+    tall = _tall(pair)
+    return f"{pair.climber.said} grows {tall}." if tall else "nobody has said how high it grows."
