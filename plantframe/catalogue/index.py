@@ -18,7 +18,10 @@ KINDS = ("plant", "structure", "material")
 
 
 def made() -> Index:
-    """The index as the entries would have it now. A file without a name is left out."""
+    """The index as the entries would have it now.
+
+    A file that cannot be read or has no name is left out; the checks say so.
+    """
     index: Index = {"own": {}, "also": {}, "group": {}, "structures": {}}
     for kind in KINDS:
         for name, raw in _entries(kind):
@@ -28,7 +31,10 @@ def made() -> Index:
             for word in _words(raw, "part of"):
                 _enter(index["group"], kind, word, name)
     for name, raw in _entries("structure"):
-        structure = structure_from(raw, name)
+        try:
+            structure = structure_from(raw, name)
+        except CatalogueError:
+            continue
         index["structures"][name] = {
             "blocks": list(structure.blocks),
             "facts": {fact.word: fact.shape for fact in structure.facts.values()},
@@ -43,7 +49,10 @@ def text_of(index: Index) -> str:
 
 def _entries(kind: str) -> Iterator[tuple[str, dict[str, object]]]:
     for path in files(kind):
-        raw = load(path)
+        try:
+            raw = load(path)
+        except CatalogueError:
+            continue
         if isinstance(raw, dict) and isinstance(raw.get("name"), str):
             yield raw["name"], raw
 
@@ -61,11 +70,7 @@ def _enter(names: dict[str, dict[str, list[str]]], kind: str, word: str, name: s
 
 def main() -> int:
     """Write the index beside this file."""
-    try:
-        INDEX.write_text(text_of(made()), encoding="utf-8")
-    except CatalogueError as error:
-        sys.stderr.write(f"{error}\n")
-        return 2
+    INDEX.write_text(text_of(made()), encoding="utf-8")
     sys.stdout.write(f"{INDEX.name}: {sum(len(files(kind)) for kind in FOLDERS)} entries\n")
     return 0
 
