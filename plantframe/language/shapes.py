@@ -99,6 +99,9 @@ class Match:
     leftovers: tuple[Leftover, ...]
 
 
+TWO = 2  # a measure and its word
+
+
 @lru_cache(maxsize=None)
 def patterns(shape: str) -> tuple[Pattern, ...]:
     """Compile a shape."""
@@ -157,6 +160,15 @@ def match(shape: str, phrases: Sequence[Phrase], *, strict: bool = False) -> Mat
         at = 0
         unread: list[Item] = []
         while at < len(phrase.items):
+            bare = _bare_measure(ordered, used, phrase, at)
+            if bare is not None:
+                # `18 down`: a depth without its unit is asked about, and never taken for a count
+                _flush(unread, phrase, ordered, used, left)
+                name, after = bare
+                text = phrase.text[phrase.items[at].at : phrase.items[after - 1].end]
+                left.append(Leftover(text, phrase.column + phrase.items[at].at, name))
+                at = after
+                continue
             taken = _best(ordered, used, phrase, at)
             if taken is not None:
                 pattern, new, after = taken
@@ -170,6 +182,29 @@ def match(shape: str, phrases: Sequence[Phrase], *, strict: bool = False) -> Mat
             at += 1
         _flush(unread, phrase, ordered, used, left)
     return Match(tuple(found), tuple(left))
+
+
+def _bare_measure(
+    ordered: tuple[Pattern, ...], used: set[Pattern], phrase: Phrase, at: int
+) -> tuple[str, int] | None:
+    """The length slot that a figure without a unit stands in by its word, and the item after."""
+    first = phrase.items[at].value
+    for pattern in ordered:
+        if pattern in used or len(pattern.pieces) != TWO:
+            continue
+        one, other = pattern.pieces
+        if one.type == "length" and not other.type and not other.optional:
+            if isinstance(first, Number):
+                after = _words(phrase.items, at + 1, other.choices)
+                if after is not None:
+                    return one.name, after
+        elif other.type == "length" and not one.type and not one.optional:
+            after = _words(phrase.items, at, one.choices)
+            if after is not None and after < len(phrase.items):
+                alone = after + 1 == len(phrase.items)
+                if alone and isinstance(phrase.items[after].value, Number):
+                    return other.name, after + 1
+    return None
 
 
 def _best(

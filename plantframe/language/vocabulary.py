@@ -756,7 +756,7 @@ fact(
     blocks=BUILT,
     help="When it comes down.",
     example="take down 30 September",
-    also="takedown, down",
+    also="takedown",
 )
 fact(
     "built",

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from functools import lru_cache
 from dataclasses import dataclass, field
 from typing import TYPE_CHECKING
 
@@ -174,13 +175,26 @@ def two_things(block: Block, names: Names, slips: Slips) -> None:
 
 
 def plants(said: str) -> tuple[str, ...]:
-    """The catalogue's plants a name can mean; a word or two of description may stand before."""
+    """The catalogue's plants a name can mean; a word or two of description may stand before.
+
+    A name that is a slip away from a plant's is a slip, not a description: `runer bean`.
+    """
+    found = named("plant", said)
+    if found:
+        return tuple(found)
     words = said.split()
-    for start in range(len(words)):
+    for start in range(1, len(words)):
         found = named("plant", " ".join(words[start:]))
         if found:
-            return tuple(found)
+            return () if _slip_of_a_name(said) else tuple(found)
     return ()
+
+
+@lru_cache(maxsize=1024)
+def _slip_of_a_name(said: str) -> bool:
+    import difflib
+
+    return bool(difflib.get_close_matches(said.lower(), all_names("plant"), n=1, cutoff=0.88))
 
 
 def near_plants(said: str) -> tuple[str, ...]:
