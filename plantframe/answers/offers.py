@@ -16,6 +16,7 @@ from plantframe.language.edits import Edit, EditClash
 if TYPE_CHECKING:
     from plantframe.answers.answers import Answers
     from plantframe.language.mistakes import Mistake
+    from plantframe.pairing.matches import Reject
 
 MOST_OFFERS = 3  # as many as a person weighs at once
 MOST_TRIED = 6  # a rule names its best ways first
@@ -86,5 +87,27 @@ def offers_for_slip(answers: Answers, slip: Mistake) -> tuple[Edit, ...]:
         }
         fewer = sum(new.values()) < sum(old.values()) or slip.level == "note"
         if fewer and new[slip.name] < old[slip.name] and not new - old and not graver:
+            out.append(edit)
+    return tuple(out)
+
+
+def ways_back_in(answers: Answers, reject: Reject) -> tuple[Edit, ...]:
+    """The edits that let a rejected pairing back in and wake nothing graver than a note."""
+    from plantframe.pairing.advisor import is_back_in
+
+    out = []
+    for edit in reject.candidates[:MOST_TRIED]:
+        if len(out) == MOST_OFFERS:
+            break
+        after = _tried(answers, edit)
+        if after is None or not is_back_in(after.season, reject.plant, reject.frame):
+            continue
+        before = {one.key for one in answers.advice.active}
+        woken = [
+            one
+            for one in after.advice.active
+            if one.key not in before and severity(one.level) >= severity("warn")
+        ]
+        if not woken and _reads_as_well(answers, after):
             out.append(edit)
     return tuple(out)

@@ -1,0 +1,217 @@
+"""pair: what suits what, six questions answered aloud, and every reject with its one fact."""
+
+from __future__ import annotations
+
+import sys
+from collections import Counter
+from typing import TYPE_CHECKING, Any
+
+from plantframe.answers.offers import ways_back_in
+from plantframe.frozen import frozen
+from plantframe.pairing import advisor
+from plantframe.pairing.matches import FAIR, QUESTIONS
+from plantframe.season.units import listed
+
+if TYPE_CHECKING:
+    import argparse
+    from datetime import date
+
+    from plantframe.answers.answers import Answers
+    from plantframe.commands.screen import Screen
+    from plantframe.pairing.matches import Matches, Pairing, Reject
+
+IN_FULL = 3  # pairings told with all six answers; the others are named with what to know of them
+
+
+@frozen
+class Asking:
+    """One asking and its answer. `want` is what the plan wants, where that was asked."""
+
+    matches: Matches
+    want: str = ""
+
+
+def run(given: argparse.Namespace, today: date) -> int:
+    """Print the pairings that were asked for."""
+    from plantframe.commands.main import FINE, Refused, one_answer, write_json
+    from plantframe.commands.screen import Screen
+
+    answers: Answers | None = None
+    if given.plant:
+        if given.plan:
+            answers = one_answer(given.plan, today)
+        season = answers.season if answers else None
+        askings = [Asking(advisor.for_plant(season, given.plant))]
+    elif given.structure:
+        askings = [Asking(advisor.for_structure(given.structure))]
+    elif given.plan:
+        answers = one_answer(given.plan, today)
+        askings = asked_of(answers, given.name)
+    else:
+        raise Refused("What about? Give a plan, or --plant NAME, or --structure KIND.")
+    if len(askings) == 1 and not askings[0].matches.ranked and not askings[0].matches.rejected:
+        raise Refused(" ".join(askings[0].matches.remarks))
+    if given.json:
+        data = [as_data(answers, one) for one in askings]
+        write_json(data[0] if len(data) == 1 else data)
+        return FINE
+    screen = Screen.of(sys.stdout)
+    for place, one in enumerate(askings):
+        if place:
+            screen.line()
+            screen.line()
+        show(answers, one, screen)
+    return FINE
+
+
+def asked_of(answers: Answers, name: str | None) -> list[Asking]:
+    """The askings: each want of the plan, or whatever a name means."""
+    from plantframe.commands.main import Refused
+
+    plan, season = answers.plan, answers.season
+    if name is None:
+        wants = [want for want in plan.wants if want.plants or want.spot]
+        if not wants:
+            raise Refused(
+                f"{plan.name} has no line `want …`. Name a plant, a frame, a bed or a wall of it."
+            )
+        return [_of_want(answers, want) for want in wants]
+    key = name.lower()
+    for want in plan.wants:
+        if want.said.lower() == key:
+            return [_of_want(answers, want)]
+    frame = next((one for one in plan.frames if one.lower() == key), None)
+    if frame is not None:
+        return [Asking(advisor.for_frame(season, frame))]
+    place = next((one for one in (*plan.beds, *plan.things) if one.lower() == key), None)
+    if place is not None:
+        return [Asking(advisor.for_place(season, place))]
+    matches = advisor.for_plant(season, name)
+    if not matches.ranked and not matches.rejected:
+        kinds = advisor.for_structure(name)
+        if kinds.ranked or kinds.rejected:
+            return [Asking(kinds)]
+    return [Asking(matches)]
+
+
+def _of_want(answers: Answers, want: Any) -> Asking:
+    if not want.plants and want.spot is not None and want.spot.thing:
+        return Asking(advisor.for_place(answers.season, want.spot.thing), want.said)
+    return Asking(advisor.for_want(answers.season, want), want.said)
+
+
+# ---- on the screen --------------------------------------------------------------------------
+def show(answers: Answers | None, asking: Asking, screen: Screen) -> None:
+    """Print one answer."""
+    matches = asking.matches
+    screen.line(screen.strong(f"{matches.asked[:1].upper()}{matches.asked[1:]}"))
+    for remark in matches.remarks:
+        screen.wrapped(remark, "")
+    for place, pairing in enumerate(matches.ranked[:IN_FULL], start=1):
+        screen.line()
+        _in_full(matches, pairing, place, screen)
+    rest = matches.ranked[IN_FULL:]
+    if rest:
+        screen.heading("These go too")
+        _in_short(matches, rest, screen)
+    if matches.rejected:
+        screen.heading("Ruled out")
+        for reject in matches.rejected:
+            _reject(answers, matches, reject, screen)
+
+
+def _called(matches: Matches, pairing: Pairing | Reject) -> str:
+    """The half of a pair that was not asked for: the frame for a plant, the plant for a frame."""
+    where = pairing.frame or pairing.kind
+    kind = f" ({pairing.kind})" if pairing.frame and pairing.kind != pairing.frame else ""
+    others = {one.plant for one in (*matches.ranked, *matches.rejected)}
+    if len(others) == 1:
+        return f"{where}{kind}"
+    supports = {(one.frame, one.kind) for one in (*matches.ranked, *matches.rejected)}
+    if len(supports) == 1:
+        return pairing.plant
+    return f"{pairing.plant} on {where}{kind}"
+
+
+def _in_full(matches: Matches, pairing: Pairing, place: int, screen: Screen) -> None:
+    screen.line(screen.strong(f"{place}. {_called(matches, pairing)}"))
+    width = max(len(name) for name in QUESTIONS)
+    for reason in pairing.reasons:
+        mark = " (mind)" if reason.verdict == FAIR else ""
+        screen.labelled(f"{reason.question:{width}}", f"{reason.says}{mark}", "   ")
+    for caution in pairing.cautions:
+        screen.labelled(f"{'mind':{width}}", caution, "   ")
+
+
+def _in_short(matches: Matches, rest: tuple[Pairing, ...], screen: Screen) -> None:
+    """The others by name, each with what is to be minded of it alone; what all share is said once."""
+    minded = {
+        pairing: [reason.says for reason in pairing.reasons if reason.verdict == FAIR]
+        + list(pairing.cautions)
+        for pairing in rest
+    }
+    counts = Counter(says for told in minded.values() for says in set(told))
+    shared = [says for says, count in counts.items() if count > max(len(rest) / 2, 1)]
+    for says in shared:
+        screen.wrapped(f"For most of them: {says}", "")
+    plain = []
+    for pairing in rest:
+        told = [says for says in minded[pairing] if says not in shared]
+        if told:
+            screen.wrapped(f"- {_called(matches, pairing)}: {' '.join(told[:2])}", "", "  ")
+        else:
+            plain.append(_called(matches, pairing))
+    if plain:
+        screen.wrapped(f"- with nothing else to mind: {listed(plain)}.", "", "  ")
+
+
+def _reject(
+    answers: Answers | None, matches: Matches, reject: Reject, screen: Screen
+) -> None:
+    text = f"{_called(matches, reject)}: {reject.says}"
+    edits = ways_back_in(answers, reject) if answers is not None and reject.frame else ()
+    if edits:
+        text += f" Back in with: {listed([edit.says for edit in edits], 'or')}."
+    elif reject.back_in and not (reject.frame and reject.candidates):
+        text += f" Back in with: {reject.back_in}."
+    screen.wrapped(f"- {text}", "", "  ")
+
+
+# ---- as data --------------------------------------------------------------------------------
+def as_data(answers: Answers | None, asking: Asking) -> dict[str, Any]:
+    """An answer as data: the promise of the commands page."""
+    from plantframe.commands.check import offer_data
+
+    matches = asking.matches
+    return {
+        "want": asking.want or matches.asked,
+        "remarks": list(matches.remarks),
+        "ranked": [
+            {
+                "plant": one.plant,
+                "frame": one.frame,
+                "kind": one.kind,
+                "reasons": {reason.question: reason.says for reason in one.reasons},
+                "mind": [reason.question for reason in one.reasons if reason.verdict == FAIR],
+                "cautions": list(one.cautions),
+            }
+            for one in matches.ranked
+        ],
+        "rejected": [
+            {
+                "plant": one.plant,
+                "frame": one.frame,
+                "kind": one.kind,
+                "because": one.because,
+                "says": one.says,
+                "back_in": one.back_in,
+                "offers": [
+                    offer_data(edit)
+                    for edit in (ways_back_in(answers, one) if answers and one.frame else ())
+                ],
+            }
+            for one in matches.rejected
+        ],
+    }
+
+
