@@ -16,6 +16,7 @@ if TYPE_CHECKING:
     from plantframe.answers.answers import Answers
 
 FINE, STOPS, FAILED = 0, 1, 2
+TRACE = "PLANTFRAME_TRACE"  # set by those who work on plantframe
 
 
 class Refused(Exception):
@@ -109,6 +110,14 @@ def main(arguments: Sequence[str] | None = None) -> int:
         return FINE
     except KeyboardInterrupt:
         return 130
+    except Exception as error:  # noqa: BLE001 - the last net: a gardener never meets a traceback
+        if os.environ.get(TRACE):
+            raise
+        sys.stderr.write(
+            f"plantframe: something is wrong in plantframe itself ({type(error).__name__}: {error}); "
+            f"your files are as they were. With {TRACE}=1 it says where.\n"
+        )
+        return FAILED
 
 
 def _run(arguments: list[str]) -> int:
