@@ -103,3 +103,17 @@ def add_block(frame: Frame, line: str, says: str = "") -> Edit:
     block = frame.block
     change = LineChange(block.where.file, block.last_line, None, line)
     return Edit(says or line, (change,))
+
+
+def other_kind(frame: Frame, kind: str, *without: str) -> Edit | None:
+    """The frame becomes another kind, and facts of these words that it then has no use for go."""
+    slot = frame.block.head.slot("kind")
+    if slot is None:
+        return None
+    where = frame.block.where
+    start = slot.column - 1
+    line = where.typed[:start] + kind + where.typed[start + len(slot.text) :]
+    head = Edit(line.strip(), (LineChange(where.file, where.line, where.typed, line),))
+    gone = [fact for word in without for fact in frame.facts.get(word, ())]
+    lines = {fact.where.line: fact for fact in gone if fact.where.line != where.line}
+    return together(line.strip(), head, *(drop(fact, "") for fact in lines.values()))
