@@ -56,14 +56,20 @@ def best(words: str, jobs: Sequence[Called]) -> int | None:
 
     Of equals the later: who has set the middle posts has set the end posts too.
     """
+    found = meant(words, jobs)
+    return found[-1] if found else None
+
+
+def meant(words: str, jobs: Sequence[Called]) -> tuple[int, ...]:
+    """All jobs that these words mean equally well: `set the posts`, end posts and middle ones."""
     wanted = _content(words)
     if not wanted:
-        return None
+        return ()
     if len(wanted) == 1 and any(_same(wanted[0], root_of(word)) for word in UPRIGHTS):
         wanted = (*wanted, root_of("set"))
-    graded = [(_likeness(words, wanted, job), at) for at, job in enumerate(jobs)]
-    found = max((pair for pair in graded if pair[0] is not None), default=None)
-    return found[1] if found else None
+    graded = [_likeness(words, wanted, job) for job in jobs]
+    top = max((grade for grade in graded if grade is not None), default=None)
+    return tuple(at for at, grade in enumerate(graded) if top is not None and grade == top)
 
 
 def near(words: str, jobs: Iterable[Called]) -> tuple[str, ...]:

@@ -14,7 +14,7 @@ from plantframe.frozen import frozen, replace
 from plantframe.language.slots import When
 from plantframe.language.values import Measure, Number
 from plantframe.plan.dates import DateSlip, Season, resolve
-from plantframe.season.likeness import Called, best, short, slug
+from plantframe.season.likeness import Called, best, meant, short, slug
 from plantframe.season.said import said_of
 
 if TYPE_CHECKING:
@@ -71,6 +71,21 @@ class FrameStep:
         """Its first clause."""
         return short(self.step.do)
 
+    @property
+    def wait_days(self) -> tuple[int, int]:
+        """The fewest and the most days that must pass after it."""
+        if self.step.wait is None:
+            return 0, 0
+        days = self.step.wait.days
+        low = days.usual if days.low is None else days.low
+        high = days.usual if days.high is None else days.high
+        return round(low), round(high)
+
+    @property
+    def waits_for(self) -> str:
+        """What passes in those days: the feet to air."""
+        return self.step.wait.for_ if self.step.wait else ""
+
 
 @frozen
 class StepDate:
@@ -97,17 +112,12 @@ class Broken:
 
 @frozen
 class TooSoon:
-    """A step dated before what must dry or settle has had its days.
+    """A step dated before what must dry or settle has had its days."""
 
-    days  from and to, of the wait
-    """
-
-    before: FrameStep
-    before_day: Dated
+    first: FrameStep
+    first_day: Dated
     then: FrameStep
     then_day: Dated
-    days: tuple[float, float]
-    waits_for: str
 
 
 @frozen
@@ -247,7 +257,7 @@ def last_steps(steps: Sequence[FrameStep]) -> tuple[FrameStep, ...]:
 
 # ---- what the gardener says of them -----------------------------------------------------------
 def match_mark(mark: Mark, steps: Sequence[FrameStep]) -> FrameStep | None:
-    """The step that a mark's words mean, None where none comes near."""
+    """The step that a mark's words mean, of several the last; None where none comes near."""
     found = best(mark.job, _called(steps))
     return None if found is None else steps[found]
 
@@ -266,13 +276,13 @@ def marked(frame: WorkedFrame, steps: Sequence[FrameStep] | None = None) -> Mark
         if step.id not in wanted
     ]
     for mark in frame.frame.marks:
-        step = match_mark(mark, steps)
-        if step is None:
+        means = [steps[at] for at in meant(mark.job, _called(steps))]
+        if not means:
             (unknown if best(mark.job, others) is None else needless).append(mark)
-            continue
-        taken.append((mark, step))
-        if mark.kind != "skip" or mark.because:
-            by_kind[mark.kind].setdefault(step.id, mark)
+        for step in means:
+            taken.append((mark, step))
+            if mark.kind != "skip" or mark.because:
+                by_kind[mark.kind].setdefault(step.id, mark)
     done, moved, skipped = (MappingProxyType(by_kind[kind]) for kind in ("done", "move", "skip"))
     return Marked(done, moved, skipped, tuple(taken), tuple(needless), tuple(unknown))
 
@@ -356,20 +366,14 @@ def too_soon(frame: WorkedFrame) -> tuple[TooSoon, ...]:
     found = []
     for step in steps:
         for one in earlier_than[step.id]:
-            wait = by_id[one].step.wait
-            if wait is None or one not in dates or step.id not in dates:
+            fewest, _ = by_id[one].wait_days
+            if not fewest or one not in dates or step.id not in dates:
                 continue
             first, then = dates[one].day, dates[step.id].day
-            days = wait_days(wait.days.low, wait.days.usual, wait.days.high)
             room = (then.last - first.day).days + then.give + first.give
-            if 0 <= room < days[0]:
-                found.append(TooSoon(by_id[one], first, step, then, days, wait.for_))
+            if 0 <= room < fewest:
+                found.append(TooSoon(by_id[one], first, step, then))
     return tuple(found)
-
-
-def wait_days(low: float | None, usual: float, high: float | None) -> tuple[float, float]:
-    """The shortest and the longest days of a wait."""
-    return (usual if low is None else low), (usual if high is None else high)
 
 
 def _surely_after(early: Dated, later: Dated) -> bool:

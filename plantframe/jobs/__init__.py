@@ -1,0 +1,1 @@
+"""The jobs of a plan: what has to be done, in which order, and by when."""

@@ -1,0 +1,234 @@
+"""The jobs of building a frame, and of taking it down again."""
+
+from __future__ import annotations
+
+from datetime import timedelta
+from itertools import pairwise
+from typing import TYPE_CHECKING, Final
+
+from plantframe.frozen import frozen, replace
+from plantframe.jobs.days import window_of
+from plantframe.jobs.job import BUILD, CARE, DONE, OPEN, TAKE_DOWN, Before, Draft, Job, Window
+from plantframe.season.likeness import slug
+from plantframe.season.units import day as shown
+from plantframe.season.work import dates_of, last_steps, steps_of
+
+if TYPE_CHECKING:
+    from collections.abc import Iterable, Mapping, Sequence
+    from datetime import date
+
+    from plantframe.jobs.drafts import Drafts
+    from plantframe.plan.things import Frame
+    from plantframe.season.frames import WorkedFrame
+    from plantframe.season.work import FrameStep
+
+PLACES: Final = {"bench": "at the bench", "yard": "at the yard", "wood": "in the wood"}
+# A net or a frame comes in within three weeks of the last picking (common practice, no source).
+CLEARING_DAYS: Final = timedelta(days=21)
+
+
+@frozen
+class Standing:
+    """What the other jobs of a frame hang on, as job ids.
+
+    steps         each step's job by the step's id
+    before_plant  what must be done before it is planted
+    after_plant   what is done after planting
+    last          with these it stands
+    """
+
+    steps: Mapping[str, str]
+    before_plant: tuple[str, ...] = ()
+    after_plant: tuple[str, ...] = ()
+    last: tuple[str, ...] = ()
+
+
+# ---- building -------------------------------------------------------------------------------
+def add_building(frame: WorkedFrame, today: date, out: Drafts) -> Standing:
+    """Add the steps of building it in their order; none where it stands already."""
+    if frame.stands:
+        return Standing({})
+    steps = steps_of(frame)
+    by_id = {step.id: step for step in steps}
+    jobs = {step.id: out.add(_building_step(step, frame)) for step in steps}
+    _finished(frame, steps, jobs, today, out)
+    for step in steps:
+        for first in step.after:
+            _put_after(by_id[first], step, jobs, frame, out)
+        for first in step.own_after:
+            where = step.fact.where if step.fact else None
+            because = "your own line says so"
+            out.befores.append(Before(jobs[first], jobs[step.id], because=because, own=where))
+    last = tuple(jobs[step.id] for step in last_steps(steps))
+    if frame.frame.ready_by is not None:
+        by = frame.frame.ready_by.last
+        for name in last:
+            out.change(name, window=Window(not_after=by, said=f"ready by {shown(by)}"))
+    return _standing(frame, jobs, last)
+
+
+def _building_step(step: FrameStep, frame: WorkedFrame) -> Draft:
+    low, high = step.wait_days
+    days = f"{low}" if low == high else f"{low} to {high}"
+    job = Job(
+        step.job,
+        f"{frame.frame.name}: {step.says}",
+        frame.frame.name,
+        BUILD,
+        hands=step.step.hands,
+        tools=step.step.tools,
+        minutes=step.minutes,
+        who=who_of(frame.frame, "built by"),
+        dont_yet=step.step.not_yet,
+        stop_point=step.step.stop,
+        alone=step.step.alone,
+        wait=f"{days} days for {step.waits_for}" if high else "",
+        dangers=tuple(danger.says for danger in step.dangers),
+        place=place_of(frame, step.step.at),
+        power=step.step.power,
+        where=step.fact.where if step.fact else frame.frame.block.where,
+    )
+    return Draft(job, step.id)
+
+
+def _finished(
+    frame: WorkedFrame,
+    steps: Sequence[FrameStep],
+    jobs: Mapping[str, str],
+    today: date,
+    out: Drafts,
+) -> None:
+    """A `finish` line with a day says when it is painted or coated; a day that is over, was."""
+    for name, dated in dates_of(frame, steps).items():
+        if dated.how == "finish":
+            state = DONE if dated.day.last < today else OPEN
+            out.change(jobs[name], state=state, pinned=dated.day.day)
+
+
+def _put_after(
+    first: FrameStep, then: FrameStep, jobs: Mapping[str, str], frame: WorkedFrame, out: Drafts
+) -> None:
+    """Put one step before another, with what must dry or settle between them."""
+    late = frame.structure.late if frame.structure else None
+    because = late.because if late and late.step == first.id else first.step.not_yet
+    out.put(
+        [jobs[first.id]],
+        [jobs[then.id]],
+        wait=first.wait_days,
+        waits_for=first.waits_for,
+        because=because,
+    )
+
+
+def _standing(frame: WorkedFrame, jobs: Mapping[str, str], last: tuple[str, ...]) -> Standing:
+    """Where planting comes in: after the whole frame, or where its kind's own order has it."""
+    if frame.structure is None:
+        return Standing(jobs, last, (), last)
+    planting = frame.structure.planting
+    before = tuple(jobs[one] for one in planting.after if one in jobs)
+    after = tuple(jobs[one] for one in planting.before if one in jobs)
+    if not before and not planting.own_order:
+        before = tuple(name for name in last if name not in after)
+    return Standing(jobs, before, after, last)
+
+
+def place_of(frame: WorkedFrame, at: str = "there") -> str:
+    """Where a step is done, in words."""
+    if at != "there":
+        return PLACES.get(at, at)
+    if frame.bed is not None:
+        return f"in {frame.bed.name}"
+    return next((spot.said for spot in frame.frame.spots if spot.said), "")
+
+
+def who_of(frame: Frame, word: str) -> tuple[str, ...]:
+    """The people that a fact of the frame names: built by, picked by."""
+    fact = frame.fact(word)
+    return tuple(str(name) for name in fact.all("person")) if fact else ()
+
+
+# ---- taking down ------------------------------------------------------------------------------
+def add_taking_down(
+    frame: WorkedFrame, after: Sequence[str], ends: Iterable[date | None], out: Drafts
+) -> tuple[str, ...]:
+    """Add what takes it down at the end of its season; nothing where it stays.
+
+    after  the jobs that are over by then: building, planting, picking
+    ends   the last day of each planting, None where it has none
+    """
+    window = _down_window(frame, ends)
+    if window is None:
+        return ()
+    steps = [working.step for working in frame.worked.down] if frame.worked else []
+    minutes = [working.minutes for working in frame.worked.down] if frame.worked else []
+    name, block = frame.frame.name, slug(frame.frame.name)
+    dangers = frame.structure.dangers if frame.structure else ()
+    drafts = [
+        Draft(
+            Job(
+                f"{block}/{slug(step.id)}",
+                f"{name}: {step.do}",
+                name,
+                TAKE_DOWN,
+                hands=step.hands,
+                tools=step.tools,
+                minutes=spent,
+                alone=step.alone,
+                dangers=tuple(d.says for d in dangers if {step.id, "down"} & set(d.at)),
+                place=place_of(frame),
+                where=frame.frame.block.where,
+            ),
+            step.id,
+        )
+        for step, spent in zip(steps, minutes, strict=True)
+    ] or [Draft(_whole(frame, f"{block}/take-down", "take it down"), "take down")]
+    if frame.structure is not None and frame.structure.storage:
+        last = drafts[-1]
+        drafts[-1] = replace(last, job=replace(last.job, how=frame.structure.storage))
+    added = [out.add(replace(draft, window=window)) for draft in drafts]
+    out.put(after, added[:1])
+    for first, then in pairwise(added):
+        out.put([first], [then])
+    return tuple(added)
+
+
+def _down_window(frame: WorkedFrame, ends: Iterable[date | None]) -> Window | None:
+    """When it comes down: its `take down` date, the end of a cover's days, the end of the crops."""
+    if frame.frame.take_down is not None:
+        meant = window_of(frame.frame.take_down)
+        return replace(meant, said=f"take down {shown(meant.aim)}" if meant.aim else "")
+    if frame.frame.on is not None:
+        off = frame.frame.on.last
+        return Window(off, off, off + timedelta(days=7), f"on to {shown(off)}")
+    if frame.lasting or frame.stands or frame.structure is None:
+        return None
+    known = [end for end in ends if end is not None]
+    if not known:
+        return Window()
+    return Window(max(known), None, max(known) + CLEARING_DAYS, "the end of its crop")
+
+
+def add_putting_on(frame: WorkedFrame, last: Sequence[str], out: Drafts) -> None:
+    """A cover that has its days goes on by the first of them."""
+    if frame.frame.word != "cover" or frame.frame.on is None:
+        return
+    start = frame.frame.on.day
+    window = Window(None, None, start, f"on from {shown(start)}")
+    for name in last:
+        if out.by_id[name].window.not_after is None:
+            out.change(name, window=window)
+    if frame.stands:
+        job = _whole(frame, f"{slug(frame.frame.name)}/put-on", "put its lights or cloth on", CARE)
+        out.add(Draft(job, "put on", replace(window, aim=start, not_before=start)))
+
+
+def _whole(frame: WorkedFrame, name: str, does: str, kind: str = TAKE_DOWN) -> Job:
+    """A job that is one step of its own."""
+    return Job(
+        name,
+        f"{frame.frame.name}: {does}",
+        frame.frame.name,
+        kind,
+        place=place_of(frame),
+        where=frame.frame.block.where,
+    )

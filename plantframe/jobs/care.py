@@ -1,0 +1,318 @@
+"""Work that comes round: what a frame's kind and a plant ask for again and again."""
+
+from __future__ import annotations
+
+import re
+from datetime import timedelta
+from typing import TYPE_CHECKING, Final
+
+from plantframe.catalogue.expressions import evaluate
+from plantframe.catalogue.mistakes import ExpressionError
+from plantframe.frozen import replace
+from plantframe.jobs.building import place_of
+from plantframe.jobs.days import time_of_year
+from plantframe.jobs.job import CARE, PICK, TRAIN, Draft, Job, Window
+from plantframe.language.slots import When
+from plantframe.language.values import Number
+from plantframe.language.values import Season as TypedSeason
+from plantframe.season.likeness import slug
+from plantframe.season.work import day_in
+
+if TYPE_CHECKING:
+    from collections.abc import Callable, Iterable
+    from datetime import date
+
+    from plantframe.catalogue.entries import Care, Plant, PlantCare
+    from plantframe.catalogue.sourced import Sourced
+    from plantframe.jobs.drafts import Drafts
+    from plantframe.plan.things import Garden
+    from plantframe.season.frames import WorkedFrame
+    from plantframe.season.plantings import WorkedPlanting
+
+PICKING: Final = frozenset({"pick", "cut", "gather", "pull"})
+SELDOM_DAYS: Final = 60  # a round that comes more seldom belongs to a time of year
+AFTER_FLOWERS: Final = timedelta(days=30)  # while the cut can still be made (common practice)
+_WHILE_GROWING = re.compile(r"while it grows|while fruit|growing season")
+
+Offsets = dict[str, tuple[str, Window | None]]
+"""What a round is counted from (sowing, planting): the job that begins it, "" where it is over
+already, and its window."""
+
+
+# ---- a plant's rounds -------------------------------------------------------------------------
+def add_rounds(
+    planting: WorkedPlanting,
+    job: Callable[[str, str], Job],
+    offsets: Offsets,
+    ends: date | None,
+    out: Drafts,
+) -> tuple[str, ...]:
+    """Add the rounds a plant asks for.
+
+    job   makes a job of this planting from a name and what is done
+    ends  the last day of the crop, None where it stays
+    Returns the ids of those that end with the crop.
+    """
+    entry = planting.entry
+    if entry is None:
+        return ()
+    ending: list[str] = []
+    placed, in_place = offsets["planting"]
+    for care in entry.care:
+        window, counted = _begins(care, entry, planting.garden, offsets)
+        if placed and _before_it_is_there(window, in_place):
+            continue
+        says = _small(care.do)
+        made = job(f"{slug(planting.planting.said)}-{slug(care.id)}", f"{planting.name}: {says}")
+        yearly = _years(care.every) is not None
+        every = None if yearly else _every(care.every)
+        until = None if yearly else _until(care, planting.garden, offsets) or ends
+        row = planting.row_m
+        made = replace(
+            made,
+            kind=_kind(care, yearly=yearly),
+            hands=care.hands,
+            tools=care.tools,
+            minutes=_range(care.minutes_per_metre, row) if row else None,
+            every_days=every,
+            until=until if every else None,
+            whenever=care.from_.value if care.from_ and window is None and not counted else "",
+        )
+        name = out.add(Draft(made, f"{care.id} {slug(planting.planting.said)}", window or Window()))
+        if placed:
+            out.put([placed], [name], wait=counted or (0, 0), waits_for="the plant to grow")
+        if not yearly:
+            ending.append(name)
+    return tuple(ending)
+
+
+def _kind(care: PlantCare, *, yearly: bool) -> str:
+    if care.id in PICKING:
+        return PICK
+    return CARE if yearly else TRAIN
+
+
+def _begins(
+    care: PlantCare, entry: Plant, garden: Garden, offsets: Offsets
+) -> tuple[Window | None, tuple[int, int] | None]:
+    """The window in which a round begins, or the days it begins after its plant is in place."""
+    begins = care.from_
+    if begins is None:
+        return None, None
+    if begins.is_word:
+        once = _every(care.every) is None or _years(care.every) is not None
+        return _in_season(begins.value, entry, garden, whole=once), None
+    event = begins.base.removeprefix("days from ")
+    days = round(begins.usual if begins.low is None else begins.low)
+    if event in offsets:
+        job, window = offsets[event]
+        if job:
+            return None, (days, days)
+        return _days_on(window, days), None
+    frost = {"last frost": garden.frost_last, "first frost": garden.frost_first}.get(event)
+    if frost is None:
+        return None, None
+    most = round(begins.usual if begins.high is None else begins.high)
+    first, last = frost.day + timedelta(days=days), frost.day + timedelta(days=most)
+    return Window(first, None, max(last, first + timedelta(days=7)), f"your {event}"), None
+
+
+def _in_season(words: str, entry: Plant, garden: Garden, *, whole: bool) -> Window | None:
+    """A time of year; for what is done after flowering, the month after the last flower.
+
+    whole   any day of it will do; else it is where the rounds begin
+    """
+    if "after flowering" in words:
+        flowers = entry.other.get("flowers in")
+        found = time_of_year(flowers.value, garden) if flowers else None
+        if found is None or found.not_after is None:
+            return None
+        return Window(found.not_after, None, found.not_after + AFTER_FLOWERS, words)
+    found = time_of_year(words, garden)
+    if found is None or whole:
+        return found
+    return Window(found.not_before, found.not_before, None, found.said)
+
+
+def _days_on(window: Window | None, days: int) -> Window | None:
+    """The window some days after another."""
+    if window is None or window.aim is None:
+        return None
+    start = window.aim + timedelta(days=days)
+    return Window(start, start, None, window.said)
+
+
+def _before_it_is_there(window: Window | None, in_place: Window | None) -> bool:
+    """Whether a round of this year is over before its plant is in the ground."""
+    if window is None or window.not_after is None or in_place is None:
+        return False
+    return in_place.aim is None or window.not_after < in_place.aim
+
+
+def _until(care: PlantCare, garden: Garden, offsets: Offsets) -> date | None:
+    """The last day the plant's own entry gives a round."""
+    if care.until is None:
+        return None
+    if care.until.is_word:
+        found = time_of_year(care.until.value, garden)
+        return found.not_after if found else None
+    event = care.until.base.removeprefix("days from ")
+    days = timedelta(days=round(care.until.usual))
+    frost = {"last frost": garden.frost_last, "first frost": garden.frost_first}.get(event)
+    if frost is not None:
+        return frost.day + days
+    window = offsets.get(event, ("", None))[1]
+    return window.aim + days if window and window.aim else None
+
+
+# ---- a frame's rounds -------------------------------------------------------------------------
+def add_frame_care(
+    frame: WorkedFrame,
+    stands: Iterable[str],
+    growing: Iterable[tuple[str, Window | None, date | None]],
+    out: Drafts,
+) -> None:
+    """Add what a frame's kind asks for while it stands.
+
+    stands   the jobs with which it stands
+    growing  for each planting the job that places it, its window and its last day
+    """
+    if frame.structure is None:
+        return
+    stands, growing = tuple(stands), tuple(growing)
+    for care in frame.structure.care:
+        if not _wanted(care, frame):
+            continue
+        years = _years(care.every)
+        draft = _frame_round(care, frame, growing)
+        if years is not None:
+            due = _due(care, years, frame)
+            if due is None:
+                continue
+            draft = replace(draft, job=replace(draft.job, reckoned=due))
+        name = out.add(draft)
+        out.put(stands, [name])
+        if _WHILE_GROWING.search(care.season):
+            out.put([job for job, _, _ in growing if job], [name])
+
+
+def _frame_round(
+    care: Care, frame: WorkedFrame, growing: tuple[tuple[str, Window | None, date | None], ...]
+) -> Draft:
+    structure = frame.structure
+    dangers = structure.dangers if structure else ()
+    every = None if _years(care.every) is not None else _every(care.every)
+    window = time_of_year(care.season, frame.garden) if care.season else None
+    until, whenever = None, care.event
+    if every is not None and every[1] < SELDOM_DAYS:
+        if _WHILE_GROWING.search(care.season):
+            starts = [one.aim for _, one, _ in growing if one and one.aim]
+            window = Window(min(starts), min(starts)) if starts else None
+            until = max((end for _, _, end in growing if end), default=None)
+        elif frame.frame.on is not None:
+            window = Window(frame.frame.on.day, frame.frame.on.day)
+            until = frame.frame.on.last
+        elif window is not None:
+            until = window.not_after
+            window = Window(window.not_before, window.not_before)
+        if window is None:
+            whenever = care.season
+    job = Job(
+        f"{slug(frame.frame.name)}/care-{slug(care.id)}",
+        f"{frame.frame.name}: {care.do}",
+        frame.frame.name,
+        CARE,
+        hands=care.hands,
+        tools=care.tools,
+        minutes=_range(care.minutes, _times(care.per, frame)),
+        dangers=tuple(danger.says for danger in dangers if "care" in danger.at),
+        place=place_of(frame),
+        every_days=every if not care.event else None,
+        until=until,
+        whenever=whenever,
+        where=frame.frame.block.where,
+    )
+    return Draft(job, care.id, window or Window())
+
+
+def _wanted(care: Care, frame: WorkedFrame) -> bool:
+    """Whether this frame is one that asks for it."""
+    if not care.when:
+        return True
+    if frame.worked is None:
+        return False
+    try:
+        return bool(evaluate(care.when, {**frame.worked.facts.values, **frame.worked.sums}))
+    except ExpressionError:
+        return False
+
+
+def _due(care: Care, years: tuple[float, float], frame: WorkedFrame) -> str | None:
+    """Why a round that comes by years is due this season; None where it is not."""
+    last = _last_done(care, frame)
+    if last is None or frame.garden.year - last < years[0]:
+        return None
+    if years[0] <= 1:
+        return f"once a year; it stands since {last}"
+    shown = f"{years[0]:.0f}" if years[0] == years[1] else f"{years[0]:.0f} to {years[1]:.0f}"
+    return f"last done in {last}; due every {shown} years"
+
+
+def _last_done(care: Care, frame: WorkedFrame) -> int | None:
+    """The year it was last done: as a fact of that name says, else the year it was built."""
+    fact = frame.frame.fact(care.id)
+    for slot in fact.slots if fact else ():
+        if slot.name == "year" and isinstance(slot.value, Number):
+            return int(slot.value.value)
+        if slot.name == "year" and isinstance(slot.value, TypedSeason):
+            return slot.value.first
+        if slot.name == "since" and isinstance(slot.value, When) and fact is not None:
+            dated = day_in(fact, "since", frame.garden)
+            return dated.day.year if dated else None
+    return frame.frame.built
+
+
+# ---- figures ------------------------------------------------------------------------------------
+def _times(per: str, frame: WorkedFrame) -> float:
+    """How many times the minutes count."""
+    worked = frame.worked
+    if worked is None:
+        return 1.0
+    if per in worked.pieces:
+        return float(worked.pieces[per].count)
+    try:
+        return worked.figure(per)
+    except ExpressionError:
+        return 0.0  # counted by a part of which there is none here
+
+
+def _range(minutes: Sourced | None, times: float) -> tuple[float, float] | None:
+    if minutes is None:
+        return None
+    low = minutes.usual if minutes.low is None else minutes.low
+    high = minutes.usual if minutes.high is None else minutes.high
+    return low * times, high * times
+
+
+def _years(every: Sourced | None) -> tuple[float, float] | None:
+    """From and to, of what comes round by years."""
+    if every is None or every.base != "years":
+        return None
+    low = every.usual if every.low is None else every.low
+    high = every.usual if every.high is None else every.high
+    return low, high
+
+
+def _every(every: Sourced | None) -> tuple[int, int] | None:
+    """From and to in days, of what comes round oftener."""
+    if every is None or every.is_word:
+        return None
+    low = every.usual if every.low is None else every.low
+    high = every.usual if every.high is None else every.high
+    return max(round(low), 1), max(round(high), 1)
+
+
+def _small(does: str) -> str:
+    """A sentence of an entry as the end of a line: a small letter first, no full stop."""
+    text = " ".join(does.split()).rstrip(".")
+    return text[:1].lower() + text[1:]

@@ -1,0 +1,106 @@
+"""Days of the year in a gardener's words, and the days that are free."""
+
+from __future__ import annotations
+
+import calendar
+import re
+from datetime import date, timedelta
+from typing import TYPE_CHECKING, Final
+
+from plantframe.frozen import frozen
+from plantframe.jobs.job import Window
+
+if TYPE_CHECKING:
+    from plantframe.plan.dates import Dated
+    from plantframe.plan.things import Garden
+
+# First and last month, north of the equator; half a year on south of it. The convention of
+# meteorologists and of garden calendars: spring is March to May (common practice, no source).
+MONTHS: Final = {
+    "early spring": (3, 3),
+    "mid spring": (4, 4),
+    "late spring": (5, 5),
+    "spring": (3, 5),
+    "early summer": (6, 6),
+    "midsummer": (7, 7),
+    "high summer": (7, 7),
+    "late summer": (8, 8),
+    "summer": (6, 8),
+    "early autumn": (9, 9),
+    "mid autumn": (10, 10),
+    "late autumn": (11, 11),
+    "autumn": (9, 11),
+    "early winter": (12, 12),
+    "midwinter": (1, 1),
+    "late winter": (2, 2),
+    "winter": (1, 2),
+}
+_SEASON = re.compile("|".join(sorted(MONTHS, key=len, reverse=True)))
+WEEKDAYS: Final = tuple(name.lower() for name in calendar.day_name)
+SEARCHED_DAYS: Final = 62  # no free day within two months: the plan's free days are not kept to
+
+
+def window_of(dated: Dated) -> Window:
+    """The days a typed date leaves: a month alone is its middle, give or take two weeks."""
+    give = timedelta(days=dated.give)
+    return Window(dated.day - give, dated.day, dated.last + give, dated.said)
+
+
+def time_of_year(words: str, garden: Garden) -> Window | None:
+    """The days of this season that a time of year means: late winter; None where it means none."""
+    found = _SEASON.search(words.lower())
+    if found is None:
+        return None
+    first, last = MONTHS[found[0]]
+    if garden.southern:
+        first, last = (first + 5) % 12 + 1, (last + 5) % 12 + 1
+    start = date(year_of(first, garden), first, 1)
+    stop_year = start.year + (last < first)
+    stop = date(stop_year, last, calendar.monthrange(stop_year, last)[1])
+    return Window(start, None, stop, found[0])
+
+
+def year_of(month: int, garden: Garden) -> int:
+    """The calendar year of a month of the plan's season."""
+    first, second = garden.seasons
+    return first if first == second or month >= 7 else second
+
+
+def season_bounds(garden: Garden) -> tuple[date, date]:
+    """The first and last day of the plan's work; autumn before belongs to it."""
+    first, second = garden.seasons
+    if garden.southern:
+        return date(first, 2, 1), date(second, 9, 30)
+    return date(first - 1, 8, 1), date(second, 12, 31)
+
+
+@frozen
+class FreeDays:
+    """The days somebody is there to work: the weekdays the garden names, less days away."""
+
+    garden: Garden
+
+    def is_free(self, day: date) -> bool:
+        """Whether there is time on that day."""
+        named = self.garden.free_h
+        if named and not named.get(WEEKDAYS[day.weekday()]):
+            return False
+        return not any(away.first <= day <= away.last for away in self.garden.away if not away.who)
+
+    def at_or_before(self, day: date) -> date:
+        """The last free day up to this one, or the day itself where there is none near."""
+        return self._near(day, -1)
+
+    def at_or_after(self, day: date) -> date:
+        """The first free day from this one, or the day itself where there is none near."""
+        return self._near(day, 1)
+
+    def _near(self, day: date, step: int) -> date:
+        return next(
+            (
+                other
+                for days in range(SEARCHED_DAYS)
+                if self.is_free(other := day + timedelta(days=days * step))
+            ),
+            day,
+        )

@@ -1,0 +1,92 @@
+"""All jobs of a season, what goes before what, and the gardener's marks; no dates yet."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+from plantframe.jobs.building import (
+    add_building,
+    add_putting_on,
+    add_taking_down,
+    place_of,
+    who_of,
+)
+from plantframe.jobs.care import add_frame_care
+from plantframe.jobs.drafts import Drafts
+from plantframe.jobs.marks import put_marks
+from plantframe.jobs.own import Waiting, add_lines_marked, add_task, put_after
+from plantframe.jobs.planting import Growing, add_clearing, add_planting, grown
+from plantframe.plan.things import Bed, Frame, Thing
+
+if TYPE_CHECKING:
+    from collections.abc import Mapping
+    from datetime import date
+
+    from plantframe.plan.things import Task
+    from plantframe.season.frames import WorkedFrame
+    from plantframe.season.season import Season
+
+
+def gather(season: Season) -> Drafts:
+    """Every job of the season, in the order of the plan."""
+    out = Drafts()
+    building: list[tuple[WorkedFrame, Mapping[str, str]]] = []
+    waiting: list[Waiting] = []
+    for one in _in_plan_order(season):
+        if isinstance(one, Frame):
+            frame = season.frames[one.name]
+            building.append((frame, _add_frame(frame, season.today, out)))
+        elif isinstance(one, Bed | Thing):
+            _add_place(season, one, out)
+        elif (later := add_task(one, out)) is not None:
+            waiting.append(later)
+    add_lines_marked(building, out)
+    for later in waiting:
+        put_after(later, season.plan, out)
+    put_marks(season, out)
+    return out
+
+
+def _in_plan_order(season: Season) -> list[Frame | Bed | Thing | Task]:
+    """Everything that has jobs, as it stands in the plan's files."""
+    plan = season.plan
+    everything: list[Frame | Bed | Thing | Task] = [
+        *plan.frames.values(),
+        *plan.beds.values(),
+        *plan.things.values(),
+        *plan.tasks,
+    ]
+    return sorted(everything, key=lambda one: (one.block.where.file, one.block.where.line))
+
+
+def _add_frame(frame: WorkedFrame, today: date, out: Drafts) -> Mapping[str, str]:
+    """The jobs of one frame: build, plant, lead, pick, take down, look after."""
+    name, place = frame.frame.name, place_of(frame)
+    standing = add_building(frame, today, out)
+    add_putting_on(frame, standing.last, out)
+    until = frame.frame.take_down.last if frame.frame.take_down else None
+    how = frame.structure.planting.says if frame.structure else ""
+    pickers = who_of(frame.frame, "picked by")
+    crops: list[Growing] = []
+    for planting in frame.plantings:
+        found = grown(planting, until, there=frame.stands)
+        crop = add_planting(found, name, place, pickers, how, out)
+        crops.append(crop)
+        if crop.placed:
+            out.put(standing.before_plant, [crop.placed], because="no post goes through roots")
+            out.put([crop.placed], standing.after_plant)
+    add_clearing(crops, name, place, out)
+    over = [one for crop in crops for one in crop.over]
+    ends = [crop.grown.ends for crop in crops]
+    add_taking_down(frame, (*standing.last, *over), ends, out)
+    growing = [(crop.placed, crop.grown.in_ground, crop.grown.ends) for crop in crops]
+    add_frame_care(frame, standing.last, growing, out)
+    return standing.steps
+
+
+def _add_place(season: Season, place: Bed | Thing, out: Drafts) -> None:
+    """The jobs of what grows in a bed or on a wall without a frame."""
+    for planting in season.plantings:
+        if planting.holder == place.name:
+            where = f"in {place.name}" if isinstance(place, Bed) else f"at {place.name}"
+            add_planting(grown(planting, None, there=True), place.name, where, (), "", out)

@@ -1,0 +1,116 @@
+"""The ordered list of a season's jobs, with what is wrong about their order and days."""
+
+from __future__ import annotations
+
+from datetime import date
+from typing import TYPE_CHECKING
+
+from plantframe.frozen import frozen, replace
+from plantframe.jobs.days import FreeDays, season_bounds
+from plantframe.jobs.gathering import gather
+from plantframe.jobs.job import OPEN
+from plantframe.jobs.order import in_order, without_circles
+from plantframe.jobs.passes import Days, Network, last_days, planned_days, ready_days
+from plantframe.jobs.troubles import circles, hurried, misfits
+
+if TYPE_CHECKING:
+    from collections.abc import Mapping
+
+    from plantframe.jobs.job import Before, Draft, Job, Trouble
+    from plantframe.language.mistakes import Mistake
+    from plantframe.season.season import Season
+
+
+@frozen
+class Jobs:
+    """What there is to do, in order.
+
+    jobs      each after all that goes before it
+    troubles  what cannot be as written
+    mistakes  marks that mean no job, and what the others were taken for
+    done, skipped   jobs that are not listed any more
+    """
+
+    jobs: tuple[Job, ...]
+    troubles: tuple[Trouble, ...]
+    mistakes: tuple[Mistake, ...]
+    done: tuple[Job, ...]
+    skipped: tuple[Job, ...]
+
+    def job(self, name: str) -> Job | None:
+        """The listed job of that id."""
+        return next((job for job in self.jobs if job.id == name), None)
+
+
+def jobs_of(season: Season) -> Jobs:
+    """All jobs of a season in order, with their days. The same season gives the same list."""
+    drafts = gather(season)
+    names = tuple(drafts.by_id)
+    befores, left_out = without_circles(names, drafts.befores)
+    floor = first_day(season)
+    start = Network(in_order(names, befores, {}), drafts.by_id, befores, floor)
+    network, short_waits = hurried(start)
+    ready = ready_days(network)
+    last = last_days(network, ready)
+    planned = planned_days(network, last, FreeDays(season.plan.garden))
+    order = in_order(names, befores, _listed_by(planned, drafts.by_id))
+    before = _listed_before(order, befores, drafts.by_id)
+    jobs = []
+    for name in order:
+        draft = drafts.by_id[name]
+        if draft.state != OPEN:
+            continue
+        job = replace(
+            draft.job,
+            after=before[name],
+            earliest=draft.pinned or ready[name],
+            latest=None if draft.job.every_days else last[name],
+            planned=None if draft.job.whenever else planned[name],
+            overdue=_overdue(draft, last[name], floor, season.today),
+        )
+        if job.until is None or job.planned is None or job.planned <= job.until:
+            jobs.append(job)
+    troubles = (*circles(left_out, network), *misfits(network, season.today), *short_waits)
+    return Jobs(
+        tuple(jobs),
+        troubles,
+        tuple(drafts.mistakes),
+        tuple(drafts.by_id[name].job for name in order if drafts.by_id[name].state == "done"),
+        tuple(drafts.by_id[name].job for name in order if drafts.by_id[name].state == "skipped"),
+    )
+
+
+def first_day(season: Season) -> date:
+    """The first day left for work: today, or the first of the season; that too when all is over."""
+    start, end = season_bounds(season.plan.garden)
+    return season.today if start <= season.today <= end else start
+
+
+def _listed_by(planned: Days, drafts: Mapping[str, Draft]) -> Days:
+    """The days to list by: what is done or left out keeps no other job waiting for its place."""
+    return {
+        name: (None if draft.job.whenever else planned[name]) if draft.state == OPEN else date.min
+        for name, draft in drafts.items()
+    }
+
+
+def _overdue(draft: Draft, last: date | None, floor: date, today: date) -> bool:
+    """Whether the days of undone work are over."""
+    return last is not None and last < floor <= today and draft.job.every_days is None
+
+
+def _listed_before(
+    order: list[str], befores: list[Before], drafts: Mapping[str, Draft]
+) -> dict[str, tuple[str, ...]]:
+    """The listed jobs that go directly before each; what is not listed hands on its own."""
+    firsts: dict[str, list[str]] = {name: [] for name in order}
+    for before in befores:
+        firsts[before.then].append(before.first)
+    found: dict[str, tuple[str, ...]] = {}
+    for name in order:
+        listed: dict[str, None] = {}
+        for first in firsts[name]:
+            open_ = drafts[first].state == OPEN
+            listed.update(dict.fromkeys((first,) if open_ else found[first]))
+        found[name] = tuple(listed)
+    return found

@@ -1,0 +1,298 @@
+"""The jobs of what grows: sowing, hardening off, planting out, leading, picking, clearing."""
+
+from __future__ import annotations
+
+from datetime import timedelta
+from typing import TYPE_CHECKING, Final
+
+from plantframe.frozen import frozen, replace
+from plantframe.jobs.care import add_rounds
+from plantframe.jobs.days import window_of
+from plantframe.jobs.job import PICK, PLANT, SOW, TAKE_DOWN, TRAIN, Draft, Job, Window
+from plantframe.season.likeness import slug
+from plantframe.season.units import plural
+from plantframe.season.work import day_in
+
+if TYPE_CHECKING:
+    from collections.abc import Sequence
+    from datetime import date
+
+    from plantframe.catalogue.sourced import Sourced
+    from plantframe.jobs.drafts import Drafts
+    from plantframe.plan.things import Garden
+    from plantframe.season.plantings import WorkedPlanting
+
+LASTING: Final = frozenset({"woody", "perennial"})
+FROST_TENDER: Final = frozenset({"tender", "half hardy"})
+HARDENING_DAYS: Final = (7, 10)  # common practice, no source
+PICKED_FOR_DAYS: Final = 28  # after the last likely first picking (common practice, no source)
+CLEARED_AFTER_DAYS: Final = 7  # at least a week of picking before a crop is cleared (likewise)
+
+
+@frozen
+class Grown:
+    """A planting with the days it is reckoned to have.
+
+    sow, out  the windows of sowing and of planting out; None where there is no such job
+    ends      the last day it is picked or in flower, None where it stays or nobody knows
+    usual     the windows are the usual ones, reckoned from the frost
+    """
+
+    worked: WorkedPlanting
+    sow: Window | None
+    out: Window | None
+    ends: date | None
+    usual: bool
+
+    @property
+    def in_ground(self) -> Window | None:
+        """When seed or plant comes to its place."""
+        return self.out or self.sow
+
+    @property
+    def lasts(self) -> bool:
+        """It lives for years."""
+        entry = self.worked.entry
+        return entry is not None and entry.life is not None and entry.life.value in LASTING
+
+    def first_picking(self) -> date | None:
+        """The first day there may be something to pick."""
+        days = _harvest_days(self)
+        anchor = _aim(self.anchor)
+        return anchor + timedelta(days=days[0]) if days and anchor else None
+
+    @property
+    def anchor(self) -> Window | None:
+        """What its harvest is counted from."""
+        entry = self.worked.entry
+        if entry is not None and entry.harvest is not None and "sowing" in entry.harvest.base:
+            return self.sow or self.out
+        return self.out or self.sow
+
+
+@frozen
+class Growing:
+    """The jobs of one planting, as ids.
+
+    placed  with it seed or plant is in its place; "" where it is there already
+    over    what must be over before the frame is cleared
+    """
+
+    grown: Grown
+    placed: str
+    over: tuple[str, ...]
+
+
+def grown(planting: WorkedPlanting, until: date | None, *, there: bool) -> Grown:
+    """When a planting is sown, planted and over.
+
+    until  the day its frame comes down, None where it stays
+    there  its frame stood before this season, so what lasts grows there already
+    """
+    own = planting.planting
+    usual = own.sow is None and own.out is None
+    sow = window_of(own.sow) if own.sow else None
+    out = window_of(own.out) if own.out else None
+    found = Grown(planting, sow, out, None, usual=False)
+    if usual and not (found.lasts and there):
+        sow, out = _usual_days(found)
+        found = Grown(planting, sow, out, None, usual=True)
+    return replace(found, ends=_ends(found, until))
+
+
+def _usual_days(found: Grown) -> tuple[Window | None, Window | None]:
+    """The usual windows of sowing in place or of planting out, where the frost is known."""
+    entry, garden = found.worked.entry, found.worked.garden
+    if entry is None:
+        return Window(), None
+    if entry.sow is not None and not found.worked.under_cover:
+        return _from_frost(entry.sow, garden) or Window(), None
+    if entry.plant_out is not None:
+        sow = _from_frost(entry.sow_indoors, garden) if entry.sow_indoors else None
+        return sow, _from_frost(entry.plant_out, garden) or Window()
+    return None, Window()
+
+
+def _from_frost(days: Sourced, garden: Garden) -> Window | None:
+    """The window that a plant's own figure leaves: days from the last or the first frost."""
+    frost = garden.frost_first if "first" in days.base else garden.frost_last
+    if frost is None or days.is_word:
+        return None
+    name = "first" if "first" in days.base else "last"
+    low = days.usual if days.low is None else days.low
+    high = days.usual if days.high is None else days.high
+    first, last = (frost.day + timedelta(days=round(one)) for one in (low, high))
+    middle = frost.day + timedelta(days=round(days.usual))
+    return Window(first, middle, last, f"the usual time from your {name} frost")
+
+
+def _harvest_days(found: Grown) -> tuple[int, int] | None:
+    """Days from sowing or planting to the first picking; None for what bears in later years."""
+    harvest = found.worked.entry.harvest if found.worked.entry else None
+    if harvest is None or harvest.is_word or not harvest.base.startswith("days"):
+        return None
+    low = harvest.usual if harvest.low is None else harvest.low
+    high = harvest.usual if harvest.high is None else harvest.high
+    return round(low), round(high)
+
+
+def _ends(found: Grown, until: date | None) -> date | None:
+    """The last day of a crop: as the plan says, at the first frost, or some weeks of picking."""
+    planting, entry = found.worked.planting, found.worked.entry
+    if planting.until is not None:
+        return planting.until.last
+    if until is not None:
+        return until
+    if entry is None or found.lasts:
+        return None
+    frost = found.worked.garden.frost_first
+    tender = entry.tender is not None and entry.tender.value in FROST_TENDER
+    if tender and frost is not None:
+        return frost.day
+    days, anchor = _harvest_days(found), _aim(found.anchor)
+    if days is not None and anchor is not None:
+        return anchor + timedelta(days=days[1] + PICKED_FOR_DAYS)
+    return frost.day if frost is not None and not found.lasts else None
+
+
+def _aim(window: Window | None) -> date | None:
+    return window.aim if window is not None else None
+
+
+# ---- the jobs ---------------------------------------------------------------------------------
+def add_planting(
+    found: Grown, block: str, place: str, who: tuple[str, ...], how: str, out: Drafts
+) -> Growing:
+    """Add the jobs of one planting under the block it stands in.
+
+    place  where it grows, in words
+    who    the people who pick there
+    how    what its frame's kind says of planting
+    """
+    bench = _Bench(found, block, place, out)
+    placed = bench.put_in(how)
+    rounds = add_rounds(found.worked, bench.job, _offsets(found, placed), found.ends, out)
+    picking = [name for name in rounds if out.by_id[name].job.kind == PICK]
+    if not picking and (days := _harvest_days(found)) and placed and not found.lasts:
+        does = f"pick {found.worked.name}"
+        name = out.add(Draft(replace(bench.job(f"{bench.slug}-pick", does), kind=PICK), does))
+        out.put([placed], [name], wait=(days[0], days[0]), waits_for="the crop to ripen")
+        picking = [name]
+    for name in picking:
+        _picked(name, found, who, out)
+    return Growing(found, placed, (*((placed,) if placed else ()), *rounds, *picking))
+
+
+def _picked(name: str, found: Grown, who: tuple[str, ...], out: Drafts) -> None:
+    """Give a round of picking its people, and the day the plan itself names for the first."""
+    draft = out.by_id[name]
+    own = found.worked.planting
+    start = day_in(own.fact, "pick", found.worked.garden)
+    window = window_of(start) if start else draft.window
+    job = replace(draft.job, who=who or draft.job.who, until=draft.job.until or found.ends)
+    out.change(name, job=job, window=window)
+
+
+def _offsets(found: Grown, placed: str) -> dict[str, tuple[str, Window | None]]:
+    """What a round may be counted from: the job that begins it, and its window."""
+    return {
+        "sowing": (placed, found.sow or found.out),
+        "planting": (placed, found.out or found.sow),
+    }
+
+
+class _Bench:
+    """Makes the jobs that bring one planting to its place."""
+
+    def __init__(self, found: Grown, block: str, place: str, out: Drafts) -> None:
+        self.found = found
+        self.block = block
+        self.place = place
+        self.out = out
+        self.slug = slug(found.worked.planting.said)
+
+    def job(self, name: str, does: str) -> Job:
+        """A job of this planting."""
+        return Job(
+            f"{slug(self.block)}/{name}",
+            f"{self.block}: {does}",
+            self.block,
+            TRAIN,
+            place=self.place,
+            where=self.found.worked.planting.fact.where,
+        )
+
+    def put_in(self, how: str) -> str:
+        """Add sowing and planting; the id of the job with which it is in its place."""
+        found = self.found
+        own = found.worked.planting
+        count = f", {plural(own.count, 'plant')}" if own.count else ""
+        indoors = found.sow is not None and (found.out is not None or found.worked.under_cover)
+        sown = ""
+        if found.sow is not None:
+            where = f" {own.raised or 'under cover'}" if indoors else ""
+            sown = self.add(SOW, "sow", f"sow {own.named}{where}{count}", found.sow)
+            if not indoors:
+                self.tell(sown, how)
+                return sown
+        if found.out is None:
+            return sown
+        does = "plant" if found.lasts else "plant out"
+        planted = self.add(PLANT, "plant-out", f"{does} {own.named}{count}", found.out)
+        self.tell(planted, how)
+        if indoors:
+            hardened = self.harden()
+            self.out.put([sown], [hardened])
+            self.out.put(
+                [hardened], [planted], wait=HARDENING_DAYS, waits_for="the plants to harden"
+            )
+        return planted
+
+    def harden(self) -> str:
+        """Add hardening off, in the days before planting out."""
+        low, high = HARDENING_DAYS
+        does = f"harden off {self.found.worked.name}: out by day, in at night"
+        job = replace(self.job(f"harden-{self.slug}", does), kind=PLANT)
+        job = replace(job, wait=f"{low} to {high} days for the plants to harden")
+        return self.out.add(Draft(job, f"harden off {self.found.worked.name}"))
+
+    def add(self, kind: str, name: str, does: str, window: Window) -> str:
+        """Add one job with its window."""
+        reckoned = window.said if self.found.usual and window.aim else ""
+        job = replace(self.job(f"{name}-{self.slug}", does), kind=kind, reckoned=reckoned)
+        if window.aim is not None and not self.found.usual:
+            window = replace(window, said=f"{name.replace('-', ' ')} {window.said}")
+        return self.out.add(Draft(job, f"{name.replace('-', ' ')} {self.slug}", window))
+
+    def tell(self, name: str, how: str) -> None:
+        """Put what the frame's kind says of planting beside the job."""
+        draft = self.out.by_id[name]
+        self.out.change(name, job=replace(draft.job, how=how))
+
+
+# ---- one crop after another ---------------------------------------------------------------------
+def add_clearing(crops: Sequence[Growing], block: str, place: str, out: Drafts) -> None:
+    """A crop that is over before the next of its frame begins is cleared first."""
+    for first in crops:
+        for then in crops:
+            if not _follows(first.grown, then.grown) or not then.placed:
+                continue
+            name = first.grown.worked.name
+            own = f"{slug(block)}/clear-{slug(name)}"
+            cleared = next((one for one in out.by_id if one == own), "")
+            if not cleared:
+                where = first.grown.worked.planting.fact.where
+                says = f"{block}: clear the {name} away"
+                job = Job(own, says, block, TAKE_DOWN, place=place, where=where)
+                cleared = out.add(Draft(job, f"clear {name}"))
+                for over in first.over:
+                    picked = out.by_id[over].job.kind == PICK
+                    wait = (CLEARED_AFTER_DAYS,) * 2 if picked else (0, 0)
+                    out.put([over], [cleared], wait=wait, waits_for="it to be picked")
+            out.put([cleared], [then.placed], because="the next crop wants the room")
+
+
+def _follows(first: Grown, then: Grown) -> bool:
+    """Whether the second is put in when the first is already being picked."""
+    ripe, begins = first.first_picking(), _aim(then.in_ground)
+    return first is not then and ripe is not None and begins is not None and begins >= ripe
