@@ -36,10 +36,7 @@ def frame() -> Structure:
 
 
 def _with_step(frame: Structure, step_id: str, **changes: object) -> Structure:
-    steps = tuple(
-        replace(step, **changes) if step.id == step_id else step  # type: ignore[arg-type]
-        for step in frame.steps
-    )
+    steps = tuple(replace(step, **changes) if step.id == step_id else step for step in frame.steps)
     return replace(frame, steps=steps)
 
 
