@@ -1,0 +1,160 @@
+"""crowded: many more plants than the row has room for."""
+
+from __future__ import annotations
+
+import math
+from typing import TYPE_CHECKING
+
+from plantframe.advice.climbers import bare_sticks, opening, tied_by_custom
+from plantframe.advice.edits import rewrite
+from plantframe.advice.findings import Finding, Rule, Words
+from plantframe.frozen import frozen
+from plantframe.mechanics.ranges import Range
+from plantframe.season.units import Shown
+
+if TYPE_CHECKING:
+    from collections.abc import Iterable
+
+    from plantframe.language.edits import Edit
+    from plantframe.season.frames import WorkedFrame
+    from plantframe.season.plantings import WorkedPlanting
+    from plantframe.season.season import Season
+
+# Times the usual number in the row: more than this is said (common practice, no source).
+MOST = 1.4
+PER_POLE = 2  # plants that one pole carries as the trade grows them
+
+
+@frozen
+class Facts:
+    """How many there are, and how many the row usually has.
+
+    count      as the plan says, None where it gives a distance
+    row_m      None where only a distance counts
+    per_m      plants a metre in one row
+    usual      the same, as the trade plants
+    sides      rows it is planted in
+    """
+
+    plant: str
+    frame: str
+    count: int | None
+    row_m: float | None
+    per_m: float
+    usual: Range
+    sides: int
+
+
+def check(frame: WorkedFrame, _season: Season) -> Iterable[Finding]:
+    """Plants to a metre of row against what is usual; a plant or two to a pole is never many."""
+    if not frame.holds or frame.worked is None:
+        return
+    sides = rows(frame)
+    for planting in frame.plantings:
+        usual = planting.usual_per_metre
+        per_m = _per_m(frame, planting)
+        if usual is None or per_m is None or planting.planting.spot is not None:
+            continue
+        per_m /= sides
+        if per_m <= MOST * usual.middle:
+            continue
+        yield Finding(
+            level="note",
+            where=planting.planting.fact.where,
+            block=frame.frame.name,
+            subject=planting.name,
+            facts=Facts(
+                planting.name,
+                frame.frame.name,
+                planting.planting.count,
+                planting.row_m,
+                per_m,
+                usual,
+                sides,
+            ),
+            ratio=Range(per_m / usual.high, per_m / usual.middle, per_m / usual.low),
+            by=planting.planting.sow.day if planting.planting.sow else frame.wanted_by,
+            candidates=tuple(_ways_out(frame, planting, usual, sides)),
+        )
+
+
+def rows(frame: WorkedFrame) -> int:
+    """Rows that it is planted in: two where it leans together over the ground along its length."""
+    worked = frame.worked
+    if worked is None or frame.structure is None:
+        return 1
+    leans = frame.structure.stands.held == "braces itself"
+    along = worked.ground_m[0]
+    return 2 if leans and abs(worked.row_m - along) < 0.01 * max(along, 1.0) else 1
+
+
+def _per_m(frame: WorkedFrame, planting: WorkedPlanting) -> float | None:
+    """Plants to a metre, None where the plan does not say or each has its own pole."""
+    poles, count = frame.figure("posts.count"), planting.planting.count
+    if tied_by_custom(frame):
+        spacing = frame.figure("spacing")
+        return 1 / spacing if spacing and frame.is_said("spacing") else None
+    sticks_to_climb = bare_sticks(frame) or _is_poles(frame)
+    if sticks_to_climb and poles and count is not None and count <= PER_POLE * poles:
+        return None
+    return planting.per_metre
+
+
+def _is_poles(frame: WorkedFrame) -> bool:
+    """Poles that each carry what climbs them, whatever string is wound round besides."""
+    structure = frame.structure
+    return structure is not None and all(one.by == "none" for one in structure.carries)
+
+
+def _ways_out(
+    frame: WorkedFrame, planting: WorkedPlanting, usual: Range, sides: int
+) -> Iterable[Edit]:
+    """As many as usual, or the usual distance."""
+    fact = planting.planting.fact
+    if planting.planting.count is not None and planting.row_m:
+        fit = max(1, math.floor(usual.middle * sides * planting.row_m + 1e-6))
+        yield rewrite(fact, {"count": str(fit)})
+    elif planting.planting.apart_m is not None:
+        shown = Shown(frame.garden.imperial)
+        yield rewrite(fact, {"apart": shown.length(1 / usual.middle)})
+    spacing = frame.frame.fact("spacing")
+    if tied_by_custom(frame) and spacing is not None:
+        shown = Shown(frame.garden.imperial)
+        yield rewrite(spacing, {"lengths": shown.length(1 / usual.middle)})
+
+
+def words(facts: Facts, shown: Shown) -> Words:
+    """It in words."""
+    usual = shown.lengths(1 / facts.usual.high, 1 / facts.usual.low)
+    rows_said = " in each of its two rows" if facts.sides > 1 else ""
+    every = f"one every {shown.length(1 / facts.per_m)}{rows_said}"
+    fit = ""
+    if facts.count is not None and facts.row_m:
+        low, high = (
+            max(1, math.floor(one * facts.sides * facts.row_m + 1e-6))
+            for one in (facts.usual.low, facts.usual.high)
+        )
+        every = f"{facts.count} plants on {shown.length(facts.row_m)} are {every}"
+        fit = f": {low} to {high} plants here" if high > low else f": {low} here"
+    says = f"{opening(facts.plant)} on {facts.frame}: {every}. One every {usual} is usual{fit}."
+    return Words(
+        says=says,
+        if_ignored="They shade one another, dry the ground out and mildew; each bears less.",
+        told=f"{opening(facts.plant)} on {facts.frame}, {every}.",
+        assumed="" if facts.sides > 1 else "Planted in a single row, for the whole of its length.",
+        sum=(
+            f"{facts.per_m:.2g} plants a metre over {facts.usual.middle:.2g} is "
+            f"{facts.per_m / facts.usual.middle:.2g}; said from {MOST} on."
+        ),
+    )
+
+
+RULE = Rule(
+    name="crowded",
+    summary="many more plants on a row than the trade plants there",
+    looks_at="frame",
+    levels=("note",),
+    basis="common practice",
+    check=check,
+    words=words,
+)
