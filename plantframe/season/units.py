@@ -107,7 +107,7 @@ class Shown:
                 else f"{metres * 100:.1f}".rstrip("0").rstrip(".") + " cm"
             )
         sixteenths = Fraction(round(metres / INCH_M * 16), 16)
-        feet, inches = divmod(sixteenths, 12)
+        feet, inches = divmod(sixteenths, 12) if sixteenths >= 36 else (0, sixteenths)
         whole, part = divmod(inches, 1)
         fraction = "" if part == 0 else f"{part.numerator}/{part.denominator}"
         said = "-".join(piece for piece in (str(whole) if whole else "", fraction) if piece)
