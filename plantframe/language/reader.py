@@ -274,8 +274,9 @@ class _Reading:
         for part in rest:
             fact, count = find_fact(part.words, declared.word)
             owned = fact is not None and declared.word in fact.blocks and declared.word != "task"
-            # `in Long Bed` and `5 m high` belong to the head; `built 2024` is a fact of its own
-            if owned and fact is not None and not match(declared.shape, [part]).slots:
+            # `in Long Bed` and `5 m high` belong to the head; `built 2024` is a fact of its own, and
+            # so is `faces east`, which the head would only take for any words at all
+            if owned and fact is not None and not match(declared.shape, [part], strict=True).slots:
                 facts += self.fact(fact, count, [part], where, "")
             elif owned and fact is not None and match(declared.shape, [part]).leftovers:
                 facts += self.fact(fact, count, [part], where, "")
