@@ -6,21 +6,22 @@ from functools import cached_property
 from typing import TYPE_CHECKING
 
 from plantframe.catalogue.mistakes import ExpressionError
-from plantframe.catalogue.sourced import Sourced
 from plantframe.catalogue.workings import work
 from plantframe.frozen import frozen
-from plantframe.mechanics.ranges import Range
 from plantframe.season import loads
 from plantframe.season.hung import hung_on
 from plantframe.season.plantings import WorkedPlanting, as_range
 from plantframe.season.said import said_of
+from plantframe.season.sunlight import wall_sun_h
 
 if TYPE_CHECKING:
     from collections.abc import Mapping
     from datetime import date
 
     from plantframe.catalogue.entries import Structure
+    from plantframe.catalogue.sourced import Sourced
     from plantframe.catalogue.workings import Held, Worked, Working
+    from plantframe.mechanics.ranges import Range
     from plantframe.plan.things import Bed, Frame, Garden, Thing
 
 ORDINARY_SOIL = "firm loam"
@@ -107,10 +108,9 @@ class WorkedFrame:
 
     @cached_property
     def sun_h(self) -> tuple[float, float] | None:
-        """Hours of direct sun: its own, its bed's, its wall's, None where nobody says."""
+        """Hours of direct sun: its own, its wall's, its bed's; None where nobody can tell."""
         bed = self.bed.sun_h if self.bed else None
-        wall = self.wall.sun_h if self.wall else None
-        return self.frame.sun_h or wall or bed
+        return self.frame.sun_h or wall_sun_h(self.wall, self.garden) or bed
 
     @cached_property
     def lasting(self) -> bool:
