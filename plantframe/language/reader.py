@@ -276,7 +276,8 @@ class _Reading:
             owned = fact is not None and declared.word in fact.blocks and declared.word != "task"
             # `in Long Bed` and `5 m high` belong to the head; `built 2024` is a fact of its own, and
             # so is `faces east`, which the head would only take for any words at all
-            if owned and fact is not None and not match(declared.shape, [part], strict=True).slots:
+            own_words = match(declared.shape, [part], strict=True).slots
+            if owned and fact is not None and not own_words:
                 facts += self.fact(fact, count, [part], where, "")
             elif owned and fact is not None and match(declared.shape, [part]).leftovers:
                 facts += self.fact(fact, count, [part], where, "")

@@ -30,7 +30,7 @@ def test_a_wall_that_faces_the_pole_sees_the_sun_only_round_midsummer(
     place: str, pole: str
 ) -> None:
     low, high = sun(place, f"faces {pole}") or (9.0, 9.0)
-    assert low == pytest.approx(0.0, abs=0.1)
+    assert low == pytest.approx(0.0, abs=0.2)
     assert high < 5.0
 
 
