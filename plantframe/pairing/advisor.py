@@ -12,6 +12,7 @@ from plantframe.language.edits import Edit, LineChange
 from plantframe.pairing import changes, judging, supports
 from plantframe.pairing.cautions import already_there, cautions
 from plantframe.pairing.climber import Climber
+from plantframe.pairing.holding import meant_for
 from plantframe.pairing.matches import QUESTIONS, Matches, Pairing, Reject
 from plantframe.pairing.pair import Pair, fair
 from plantframe.season.season import entry_of
@@ -43,7 +44,7 @@ def for_plant(season: Season | None, plant: str, *, count: int | None = None) ->
     """Every support for a plant: those of the plan, and every kind nobody has built yet.
 
     season   None asks without a plan: every kind in an average place
-    plant    as a gardener says it; where it can mean several, all are ranked and a remark asks which
+    plant    as a gardener says it; where it can mean several all are ranked, and a remark asks
     """
     names = catalogue.plants_named(plant)
     if not names:
@@ -67,7 +68,7 @@ def for_frame(season: Season, name: str) -> Matches:
     support = supports.of_frame(season, name)
     if support is None:
         return Matches(name, remarks=(_no_support(season, name),))
-    judged = [_judge(Pair(one, support), season) for one in _climbers(support)]
+    judged = _all_on(support, season)
     remarks = []
     if support.worked is not None and support.worked.plantings:
         growing = listed([one.name for one in support.worked.plantings])
@@ -76,7 +77,7 @@ def for_frame(season: Season, name: str) -> Matches:
 
 
 def for_structure(kind: str) -> Matches:
-    """Every plant of the catalogue on a kind of frame, at its ordinary sizes in an average place."""
+    """Every plant of the catalogue on a kind of frame, of ordinary size in an average place."""
     names = catalogue.structures_named(kind)
     if not names:
         return Matches(kind, remarks=(_unknown(kind, "structure"),))
@@ -85,7 +86,7 @@ def for_structure(kind: str) -> Matches:
         return Matches(
             kind, remarks=(f"A {names[0]} gives climbing plants nothing to hold on to.",)
         )
-    judged = [_judge(Pair(one, support), None) for one in _climbers(support)]
+    judged = _all_on(support, None)
     remarks = [f"Taken at its ordinary sizes: {_sizes(support)}."]
     if len(names) > 1:
         remarks.append(f"“{kind}” may also mean {listed(names[1:], 'or')}.")
@@ -101,11 +102,12 @@ def for_place(season: Season, name: str) -> Matches:
     here = _at(season, bed, wall)
     best: list[_Judged] = []
     for climber in _climbers():
-        judged = [_judge(Pair(climber, support), season, tried=False) for support in here]
+        pairs = [Pair(climber, support) for support in here]
+        judged = [_judge(pair, season, tried=False) for pair in pairs if _belongs(pair)]
         ranked = [one for one in judged if one.place is not None]
         if ranked:
             best.append(min(ranked, key=lambda one: one.place or ()))
-        else:
+        elif judged:
             last = max(judged, key=_how_far)
             best.append(_judge(last.pair, season))
     return _matches(name, best, _left_out())
@@ -142,7 +144,7 @@ def _judge(pair: Pair, season: Season | None, *, tried: bool = True) -> _Judged:
         lines = cautions(pair, season)
         pairing = Pairing(climber.name, support.name, support.kind, answers, lines)
         taken = bool(already_there(pair))
-        return _Judged(pair, pairing, judging.place(pair, pairing, taken=taken))
+        return _Judged(pair, pairing, judging.place(pair, answers, taken=taken))
     reject = Reject(climber.name, support.name, support.kind, ruled_out.question, ruled_out.says)
     return _Judged(pair, _with_way_in(reject, pair, answers, season) if tried else reject, None)
 
@@ -221,11 +223,10 @@ def _for_names(
             asked, remarks=(f"{asked.capitalize()} stands on its own and wants no frame.",)
         )
     here = _everything(season, bed, wall)
-    judged = [
-        _judge(Pair(_climber(entry, support, count), support), season)
-        for entry in entries
-        for support in here
+    pairs = [
+        Pair(_climber(entry, support, count), support) for entry in entries for support in here
     ]
+    judged = [_judge(pair, season) for pair in pairs if _belongs(pair)]
     remarks = []
     if len(entries) > 1:
         kinds = listed([entry.name for entry in entries], "or")
@@ -241,8 +242,15 @@ def _everything(season: Season | None, bed: Bed | None, wall: Thing | None) -> l
         return [*supports.at_place(None), supports.of_wall(None)]
     own = list(supports.in_plan(season))
     built = {support.kind for support in own}
+    return [*own, *(one for one in _new(season, bed, wall) if one.kind not in built)]
+
+
+def _new(season: Season, bed: Bed | None, wall: Thing | None) -> list[Support]:
+    """Every kind nobody has built that could stand at a place: on a wall what hangs on walls."""
     new = supports.at_place(season.plan.garden, bed, wall)
-    return [*own, *(support for support in new if support.kind not in built)]
+    if bed is None and wall is None:
+        return new
+    return [one for one in new if supports.hangs_on_a_wall(one) == (wall is not None)]
 
 
 def _at(season: Season, bed: Bed | None, wall: Thing | None) -> list[Support]:
@@ -253,12 +261,21 @@ def _at(season: Season, bed: Bed | None, wall: Thing | None) -> list[Support]:
         for support in supports.in_plan(season)
         if place is not None and place in (support.bed, support.wall)
     ]
-    new = [
-        support
-        for support in supports.at_place(season.plan.garden, bed, wall)
-        if supports.hangs_on_a_wall(support) == (wall is not None)
-    ]
-    return [*own, *new]
+    return [*own, *_new(season, bed, wall)]
+
+
+def _all_on(support: Support, season: Season | None) -> list[_Judged]:
+    pairs = [Pair(climber, support) for climber in _climbers(support)]
+    return [_judge(pair, season) for pair in pairs if _belongs(pair)]
+
+
+def _belongs(pair: Pair) -> bool:
+    """Whether the pair is worth a word: nobody asks of a rose on a ring, or of a peony on wires."""
+    if pair.support.in_plan:
+        return True
+    if pair.climber.propped:
+        return meant_for(pair)
+    return not supports.only_props(pair.support.kind)
 
 
 def _climbers(support: Support | None = None) -> list[Climber]:

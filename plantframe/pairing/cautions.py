@@ -5,6 +5,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from plantframe.pairing.climber import word
+from plantframe.pairing.supports import capital
 from plantframe.season.plantings import as_range
 from plantframe.season.season import entry_of
 from plantframe.season.units import listed, times, two_figures
@@ -27,12 +28,13 @@ def cautions(pair: Pair, season: Season | None = None) -> tuple[str, ...]:
     """The lines to print with a pairing, the gravest first."""
     found = [
         *_neighbours(pair),
-        *(line for harm in pair.climber.entry.harm if (line := _harm(pair, harm))),
+        *(_harm(pair, harm) for harm in pair.climber.entry.harm),
+        *_wild(pair),
         *_wall(pair),
         *_rotation(pair, season),
         *_needs(pair),
     ]
-    return tuple(dict.fromkeys(found))
+    return tuple(dict.fromkeys(line for line in found if line))
 
 
 def already_there(pair: Pair) -> tuple[WorkedPlanting, ...]:
@@ -60,10 +62,13 @@ def _neighbours(pair: Pair) -> Iterator[str]:
         if mine is not None and theirs is not None:
             ratio = mine.middle / theirs.middle
             if ratio > BULLY_WEIGHT:
-                yield f"{climber.said.capitalize()} smothers {other.name} on {frame}: give each its own bay."
+                yield (
+                    f"{capital(climber.said)} is {times(ratio)} as heavy and smothers {other.name} "
+                    f"on {frame}: give each its own bay."
+                )
             elif ratio < 1 / BULLY_WEIGHT:
                 yield (
-                    f"{other.name.capitalize()} is {times(1 / ratio)} as heavy and smothers "
+                    f"{capital(other.name)} is {times(1 / ratio)} as heavy and smothers "
                     f"{climber.said} on {frame}: give each its own bay."
                 )
 
@@ -87,6 +92,8 @@ def _harm(pair: Pair, harm: Harm) -> str:
     """One harm as a line, "" where it does not matter here."""
     garden, support = pair.support.garden, pair.support
     what = harm.what.rstrip(".")
+    if harm.kind == "invasive":
+        return ""  # all such places are told in one line
     if harm.kind == "poisonous":
         whom = [who for who in ("children", "pets") if who in harm.who]
         near = [
@@ -98,8 +105,6 @@ def _harm(pair: Pair, harm: Harm) -> str:
         if near and not here:
             here = f" There is {listed(near)} here."
         return f"Poisonous: {what}.{here}"
-    if harm.kind == "invasive":
-        return _wild(pair, harm, what)
     if harm.kind == "clings to cladding":
         return f"On buildings: {what}." if support.at_wall else ""
     if harm.kind == "strangles":
@@ -110,17 +115,19 @@ def _harm(pair: Pair, harm: Harm) -> str:
     return f"{what[:1].upper()}{what[1:]}."
 
 
-def _wild(pair: Pair, harm: Harm, what: str) -> str:
+def _wild(pair: Pair) -> Iterator[str]:
     """Where it runs wild: here, elsewhere only, or not known."""
+    found = [harm for harm in pair.climber.entry.harm if harm.kind == "invasive"]
+    if not found:
+        return
     region = pair.support.garden.region.strip().lower()
-    places = [place.lower() for place in harm.where]
-    if region and places and not any(region in place or place in region for place in places):
-        return ""
-    where = f" ({listed(list(harm.where))})" if harm.where else ""
-    year = f", {harm.year}" if harm.year else ""
-    if region and places:
-        return f"Runs wild here: {what}{where}{year}."
-    return f"Runs wild in places: {what}{where}{year}. Look it up for yours."
+    places = list(dict.fromkeys(place for harm in found for place in harm.where))
+    near = [one for one in places if region and (region in one.lower() or one.lower() in region)]
+    if near:
+        yield f"It runs wild in {listed(near)}, where you are: choose another plant."
+    elif not region or not places:
+        where = f"in {listed(places)}" if places else "in places"
+        yield f"It runs wild {where}. Look it up for where you are."
 
 
 def _wall(pair: Pair) -> Iterator[str]:
@@ -167,8 +174,8 @@ def _needs(pair: Pair) -> Iterator[str]:
     fruit = as_range(entry.fruit_weight)
     if fruit is not None and fruit.high > SLING_KG and climber.habit == "climber":
         yield (
-            f"Fruit reaches {shown.weight(fruit.high)}: beyond {shown.weight(SLING_KG)} each wants a "
-            "sling, tied to the frame and not to the vine."
+            f"Fruit reaches {shown.weight(fruit.high)}: beyond {shown.weight(SLING_KG)} each wants "
+            "a sling, tied to the frame and not to the vine."
         )
     male = entry.other.get("male plants")
     if male is not None:
@@ -176,4 +183,5 @@ def _needs(pair: Pair) -> Iterator[str]:
         yield f"Fruit wants male and female plants: {told}."
     run = as_range(entry.other.get("root run"))
     if run is not None:
-        yield f"Its roots run {shown.lengths(run.low, run.high)} a year: keep it that far from other beds."
+        far = shown.lengths(run.low, run.high)
+        yield f"Its roots run {far} a year: keep it that far from other beds."

@@ -11,9 +11,11 @@ from typing import TYPE_CHECKING
 from plantframe.frozen import frozen
 from plantframe.language.edits import Edit, LineChange
 from plantframe.pairing import judging
+from plantframe.pairing.climber import Climber
+from plantframe.pairing.pair import Pair
 from plantframe.pairing.reaching import OVER_THE_TOP, STRETCH_M, reach_of
-from plantframe.pairing.supports import BARE_WALL, kinds
-from plantframe.season.season import kind_of
+from plantframe.pairing.supports import BARE_WALL, kinds, of_kind, only_props
+from plantframe.season.season import entry_of
 from plantframe.season.units import listed
 
 if TYPE_CHECKING:
@@ -21,10 +23,10 @@ if TYPE_CHECKING:
 
     from plantframe.language.reader import Fact
     from plantframe.pairing.matches import Reason
-    from plantframe.pairing.pair import Pair
     from plantframe.plan.things import Frame
 
 MOST_OFFERED = 3
+MOST_NAMED = 2
 MOST_TRIED = 12
 SHORTEST_BAY_M = 0.9
 
@@ -294,18 +296,22 @@ def elsewhere(pair: Pair, because: str) -> str:
         and climber.least_height_m > (support.height_m or 0)
     ):
         return "the tips pinched out when they reach the top"
-    named = [kind for kind in grown_on(climber.name) if kind != support.kind]
-    if not named:
-        named = ["brick or stone in good order"] if climber.holds_on == "clings" else []
-    return f"{listed(named[:3], 'or')} instead" if named else ""
+    best = [kind for kind in best_kinds(climber.name) if kind != support.kind]
+    if climber.holds_on == "clings":
+        best = ["brick or stone in good order", *best]
+    return f"{listed(best[:MOST_NAMED], 'or')} instead" if best else ""
 
 
 @lru_cache(maxsize=512)
-def grown_on(plant: str) -> tuple[str, ...]:
-    """The kinds whose entries name the plant: the trade grows it on such."""
-    found = []
+def best_kinds(plant: str) -> tuple[str, ...]:
+    """The kinds that suit a plant best in an average place, best first."""
+    entry, ranked = entry_of(plant), []
     for kind in kinds():
-        structure = kind_of(kind)
-        if structure is not None and any(one.plant == plant for one in structure.suits):
-            found.append(kind)
-    return tuple(found)
+        support = of_kind(kind)
+        if support is None or entry is None or only_props(kind):
+            continue
+        pair = Pair(Climber(entry, plant), support)
+        answers = judging.reasons(pair)
+        if judging.ruled_out(answers) is None:
+            ranked.append((judging.place(pair, answers), kind))
+    return tuple(kind for _, kind in sorted(ranked)[: MOST_NAMED + 1])

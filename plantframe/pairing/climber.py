@@ -128,6 +128,11 @@ class Climber:
         return "" if said.startswith("none") else said
 
     @property
+    def propped(self) -> bool:
+        """It stands up by itself, and is held up the way the trade holds up just that plant."""
+        return self.holds_on == "stands alone" or (self.habit == "upright" and bool(self.staking))
+
+    @property
     def unsupported(self) -> bool:
         """It needs no frame at all."""
         return self.holds_on in {"", "stands alone"} and not self.staking
@@ -192,7 +197,7 @@ class Climber:
     # -- what is done with it ---------------------------------------------------------------------
     @property
     def picked(self) -> str:
-        """by hand, cut, dug, or none."""
+        """How it is picked: by hand, cut, dug, or none."""
         return word(self.entry.picked) or "none"
 
     @property

@@ -5,6 +5,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from plantframe.pairing.pair import Pair, fair, good, out
+from plantframe.pairing.supports import capital
 
 if TYPE_CHECKING:
     from collections.abc import Callable
@@ -15,15 +16,20 @@ if TYPE_CHECKING:
 # Distances of common practice, no source, in m.
 RUNG_EVERY_M = 0.40  # rungs or strips this close let a shoot lie over them where it cannot grip
 RUNG_THICK_M = 0.045  # thicker than this it is a rail, and nothing lies over it of itself
-LEVEL_EVERY_M = 0.60  # canes are tied to level wires or rails 30 to 45 cm apart, 60 at most
+LEVEL_APART_M = (0.30, 0.45)  # canes are tied to level wires or rails as far apart as this
+LEVEL_EVERY_M = 0.60  # and at most this
 GRID_EVERY_M = 0.30  # a leaf stalk finds the next hold within this
 STRANDS_EVERY_M = 0.60  # one stake, string or pole to a plant
 SOLID_M = 0.02  # rootlets and pads take a batten of about 25 mm, no wire and no net
 HAND_MESH_M = 0.10  # a hand and a fruit go through
+OPEN_MESH_M = (0.12, 0.15)
 PEA_MESH_M = 0.20
 
 _OPEN = frozenset({"net", "twine", "rope", "wire"})
-_BY_HAND = "The trade grows it there, tied in by hand"
+
+
+# Last words of kinds' names that say nothing of what kind it is; a level net is no net frame.
+_NO_KIND = frozenset({"row", "plant", "net"})
 
 
 def holding(pair: Pair) -> Reason:
@@ -39,13 +45,14 @@ def holding(pair: Pair) -> Reason:
     if support.bare_wall and climber.holds_on != "clings":
         return out(
             "hold",
-            f"{support.The} is bare: {climber.said} {_habit(pair)} and cannot take a flat face.",
+            f"{support.gives} nothing to grip: {climber.said} {_habit(pair)} and cannot take a "
+            "flat face.",
         )
-    if climber.holds_on not in ways:
+    if climber.propped or climber.holds_on not in ways:
         return _propped(pair)
     reason = ways[climber.holds_on](pair)
     other = climber.holds_otherwise
-    if other and other != climber.holds_on:
+    if other in ways:
         reason = type(reason)(
             reason.question,
             reason.verdict,
@@ -62,11 +69,11 @@ def _twining(pair: Pair) -> Reason:
     climber, support = pair.climber, pair.support
     grip = climber.grip_m or 0.0
     up = [held for held in support.holds if held.hold.runs in {"up", "both"}]
-    thin = [held for held in up if held.thickness_m <= grip + 1e-6]
+    thin = [held for held in up if held.thickness_m <= grip + 1e-6 and _endures(pair, held)]
     takes = f"{climber.said} winds round anything up to {pair.shown.bench(grip)}"
     if thin:
         return _mesh(pair, thin[0]) or good(
-            "hold", f"{support.The} has {_thick(pair, thin[0])}; {takes}."
+            "hold", f"{support.has} {_thick(pair, thin[0])}; {takes}."
         )
     if support.overhead:
         return _led_up(pair)
@@ -75,23 +82,25 @@ def _twining(pair: Pair) -> Reason:
     if rungs and up:
         return fair(
             "hold",
-            f"{support.The} has {_thick(pair, rungs[0])} every {_every(pair, rungs[0])}: "
+            f"{support.has} {_thick(pair, rungs[0])} every {_every(pair, rungs[0])}: "
             f"{takes}, and over these it lies rather than climbs. Help it up.",
         )
     if level and (climber.tied or climber.stiff) and support.matter(level[0]) in {"wire", "rope"}:
         return fair(
             "hold",
-            f"{support.The} has level {_parts(pair, level[0])} only, and a twining stem gains "
+            f"{support.has} level {_parts(pair, level[0])} only, and a twining stem gains "
             f"nothing from those: {climber.said} has to be led and tied along them.",
         )
+    if up and not _endures(pair, up[0]):
+        return _rots(pair, up[0])
     if up:
         return out(
             "hold",
-            f"{support.The} has {_thick(pair, up[0])}; {takes}, and cannot get round those.",
+            f"{support.has} {_thick(pair, up[0])}; {takes}, and cannot get round those.",
         )
     return out(
         "hold",
-        f"{support.The} has nothing upright and thin to climb; {takes} if it stands upright.",
+        f"{support.has} nothing upright and thin to climb; {takes} if it stands upright.",
     )
 
 
@@ -99,12 +108,14 @@ def _grasping(pair: Pair) -> Reason:
     """Tendrils and leaf stalks close round what is thin."""
     climber, support = pair.climber, pair.support
     grip = climber.grip_m or 0.0
-    what = "leaf stalks close" if climber.holds_on == "leaf stalks" else "tendrils close"
-    takes = f"the {what} round anything up to {pair.shown.bench(grip)}"
+    what = "leaf stalks" if climber.holds_on == "leaf stalks" else "tendrils"
+    takes = f"the {what} of {climber.said} close round anything up to {pair.shown.bench(grip)}"
     strict = climber.strict_grip_m
-    if strict is not None:
+    if strict is not None and pair.shown.bench(strict) != pair.shown.bench(grip):
         takes += f" (one source says {pair.shown.bench(strict)})"
-    thin = [held for held in support.holds if held.thickness_m <= grip + 1e-6]
+    thin = [
+        held for held in support.holds if held.thickness_m <= grip + 1e-6 and _endures(pair, held)
+    ]
     if thin:
         return _thin(pair, thin, takes)
     if support.overhead and climber.least_height_m >= (support.height_m or 0.0):
@@ -113,21 +124,22 @@ def _grasping(pair: Pair) -> Reason:
     if rungs:
         return fair(
             "hold",
-            f"{support.The} has {_thick(pair, rungs[0])} every {_every(pair, rungs[0])}: {takes}, "
-            f"so {climber.said} wants a tie at each, or twine wound round.",
+            f"{support.has} {_thick(pair, rungs[0])} every {_every(pair, rungs[0])}: {takes}, "
+            "so it wants a tie at each, or twine wound round.",
         )
     if climber.tied and climber.stiff and support.holds:
         return fair(
             "hold",
-            f"{support.The} has {_thick(pair, support.holds[0])}: {takes}, so the stems of "
-            f"{climber.said} are tied to it, as they are anyhow.",
+            f"{support.has} {_thick(pair, support.holds[0])}: {takes}, so the stems "
+            "are tied to it, as they are anyhow.",
         )
     if not support.holds:
-        return out("hold", f"{support.The} gives {climber.said} nothing to hold.")
+        return out("hold", f"{support.gives} {climber.said} nothing to hold.")
+    if not _endures(pair, support.holds[0]):
+        return _rots(pair, support.holds[0])
     return out(
         "hold",
-        f"{support.The} has nothing thinner than {_thick(pair, support.holds[0])}; of "
-        f"{climber.said} {takes}.",
+        f"{support.has} nothing thinner than {_thick(pair, support.holds[0])}; {takes}.",
     )
 
 
@@ -138,13 +150,13 @@ def _thin(pair: Pair, thin: list[Held], takes: str) -> Reason:
     level = [held for held in thin if held.hold.runs == "across"]
     up = [held for held in thin if held.hold.runs == "up"]
     best = (crossed or level or up)[0]
-    says = f"{support.The} has {_thick(pair, best)}; {takes}."
+    says = f"{support.has} {_thick(pair, best)}; {takes}."
     if crossed:
         return _mesh(pair, best) or good("hold", says)
     if level and up:
         return good("hold", says)
     if level:
-        if (best.every_m or 0.0) <= GRID_EVERY_M or climber.tied and climber.stiff:
+        if (best.every_m or 0.0) <= GRID_EVERY_M or (climber.tied and climber.stiff):
             return good("hold", says)
         return fair(
             "hold",
@@ -168,12 +180,12 @@ def _clinging(pair: Pair) -> Reason:
     if not solid:
         return out(
             "hold",
-            f"{support.The} gives only {_parts(pair, support.holds[0])}; {climber.said} clings to "
+            f"{support.gives} only {_parts(pair, support.holds[0])}; {climber.said} clings to "
             "a rough, solid face and finds none.",
         )
     return fair(
         "hold",
-        f"{support.The} has {_thick(pair, solid[0])}: tie {climber.said} to them until its "
+        f"{support.has} {_thick(pair, solid[0])}: tie {climber.said} to them until its "
         "rootlets have taken hold.",
     )
 
@@ -185,32 +197,32 @@ def _on_wall(pair: Pair) -> Reason:
     if kind == "cladding":
         return out(
             "hold",
-            f"{wall[0].upper()}{wall[1:]} is clad: {climber.said} fixes itself to boards and "
+            f"{capital(wall)} is clad: {climber.said} fixes itself to boards and "
             "shingles, damp stays behind it and the wood rots.",
         )
     if kind == "skin":
         return out(
             "hold",
-            f"{wall[0].upper()}{wall[1:]} is painted or rendered: {climber.said} fixes itself to "
+            f"{capital(wall)} is painted or rendered: {climber.said} fixes itself to "
             "it, and taking it off takes the skin along.",
         )
     if kind == "failing":
         return out(
             "hold",
-            f"{wall[0].upper()}{wall[1:]} is in poor order: {climber.said} goes into every crack "
+            f"{capital(wall)} is in poor order: {climber.said} goes into every crack "
             "and loose joint and opens it.",
         )
     if not support.bare_wall:
         if kind == "masonry":
             return fair(
                 "hold",
-                f"{support.The} is soon left behind: {climber.said} goes through it on to the wall, "
+                f"{support.is_} soon left behind: {climber.said} goes through it on to the wall, "
                 "which needs no frame for it. Tie it until its rootlets hold.",
             )
         return out(
             "hold",
-            f"{support.The} does not keep it: {climber.said} goes through to the wall and fixes "
-            "itself there, to boards and paint as well as to brick.",
+            f"{support.does('does', 'do')} not keep it: {climber.said} goes through to the wall "
+            "and fixes itself there, to boards and paint as well as to brick.",
         )
     if support.wall is None:
         return good(
@@ -221,7 +233,7 @@ def _on_wall(pair: Pair) -> Reason:
     if kind == "masonry":
         return good(
             "hold",
-            f"{support.The} is masonry: {climber.said} clings to it by itself. Sources differ on "
+            f"{support.is_} masonry: {climber.said} clings to it by itself. Sources differ on "
             "mortar: sound joints bear it, loose ones it opens, so look at them first.",
         )
     return fair(
@@ -236,7 +248,7 @@ def _tied(pair: Pair) -> Reason:
     climber, support = pair.climber, pair.support
     said = climber.said
     if not support.holds:
-        return out("hold", f"{support.The} gives {said} nothing to be tied to.")
+        return out("hold", f"{support.gives} {said} nothing to be tied to.")
     level = [held for held in support.holds if held.hold.runs in {"across", "both"}]
     up = [held for held in support.holds if held.hold.runs in {"up", "both"}]
     if climber.stiff and climber.habit != "bush":
@@ -248,17 +260,14 @@ def _tied(pair: Pair) -> Reason:
         has = _parts(pair, (level or up)[0])
         return out(
             "hold",
-            f"{support.The} has only {has}; {said} clings to nothing and is tied along level wires, "
-            "rails or strips 30 to 45 cm apart."
-            if not pair.shown.imperial
-            else f"{support.The} has only {has}; {said} clings to nothing and is tied along level "
-            "wires, rails or strips 12 to 18 in apart.",
+            f"{support.has} only {has}; {said} clings to nothing and is tied along level wires, "
+            f"rails or strips {pair.shown.lengths(*LEVEL_APART_M)} apart.",
         )
     close = [held for held in up if (held.every_m or 0.0) <= STRANDS_EVERY_M]
     if any(support.matter(held) == "net" for held in level):
         return fair(
             "hold",
-            f"{support.The} has a net: {said} does not climb it and is clipped or tied to it as it "
+            f"{support.has} a net: {said} does not climb it and is clipped or tied to it as it "
             "grows.",
         )
     if close or level:
@@ -266,7 +275,7 @@ def _tied(pair: Pair) -> Reason:
         return good("hold", f"{support.The}: {said} is tied to its {_parts(pair, held)}.")
     return fair(
         "hold",
-        f"{support.The} has {_parts(pair, up[0])} only every {_every(pair, up[0])}: a plant between "
+        f"{support.has} {_parts(pair, up[0])} only every {_every(pair, up[0])}: a plant between "
         "two of them has nothing to be tied to.",
     )
 
@@ -281,7 +290,7 @@ def _tied_along(pair: Pair, level: list[Held]) -> Reason:
     return fair(
         "hold",
         f"{says}. They are {_every(pair, best)} apart, and canes want one every "
-        f"{pair.shown.lengths(0.30, 0.45)}: a wire between helps.",
+        f"{pair.shown.lengths(*LEVEL_APART_M)}: a wire between helps.",
     )
 
 
@@ -291,16 +300,26 @@ def _propped(pair: Pair) -> Reason:
     ways = climber.staking
     if not ways:
         return out("hold", f"{climber.said.capitalize()} stands on its own and wants no frame.")
-    structure = support.structure
-    names = (structure.name, *structure.also) if structure else ()
-    words = {word.strip(",").lower().rstrip("s") for word in ways.split()}
-    meant = any(set(name.lower().replace("-", " ").split()) & words for name in names)
-    if pair.suited is not None or meant:
-        return good("hold", f"{support.The} is what it wants: {ways}.")
+    if meant_for(pair):
+        return good("hold", f"{support.is_} what it wants: {ways}.")
     return out(
         "hold",
-        f"{support.The} is not what holds it: {climber.said} stands on its own and wants {ways}.",
+        f"{support.is_} not what holds it: {climber.said} stands on its own and wants {ways}.",
     )
+
+
+def meant_for(pair: Pair) -> bool:
+    """Whether the kind is what the trade holds this standing plant up with: a ring, one cane."""
+    structure = pair.support.structure
+    if structure is None:
+        return False
+    if pair.suited is not None:
+        return True
+    wanted = {word.strip(",").rstrip("s") for word in pair.climber.staking.lower().split()}
+    kinds = {
+        name.lower().replace("-", " ").split()[-1] for name in (structure.name, *structure.also)
+    }
+    return bool(wanted & {kind.rstrip("s") for kind in kinds} - _NO_KIND)
 
 
 # -- what several ways share ------------------------------------------------------------------
@@ -310,7 +329,7 @@ def _led_up(pair: Pair) -> Reason:
     support = pair.support
     return fair(
         "hold",
-        f"{support.The} has posts too thick for it and a roof to lie on: lead {pair.climber.said} up "
+        f"{support.has} posts too thick for it and a roof to lie on: lead {pair.climber.said} up "
         "a post with ties or a wire, and it spreads over the top.",
     )
 
@@ -328,7 +347,7 @@ def _mesh(pair: Pair, held: Held) -> Reason | None:
         if size > PEA_MESH_M + 1e-6:
             return fair(
                 "hold",
-                f"{support.The} has openings of {openings}: wide for {climber.said}, whose tendrils "
+                f"{support.has} openings of {openings}: wide for {climber.said}, whose tendrils "
                 f"want the next cord within {pair.shown.bench(PEA_MESH_M)}.",
             )
         return None
@@ -338,10 +357,27 @@ def _mesh(pair: Pair, held: Held) -> Reason | None:
     if climber.picked == "by hand" and small:
         return fair(
             "hold",
-            f"{support.The} has openings of {openings}: the fruit of {climber.said} swells through "
-            f"them and has to be cut out. {pair.shown.lengths(0.12, 0.15)} lets hand and fruit pass.",
+            f"{support.has} openings of {openings}: the fruit of {climber.said} swells through "
+            "them and has to be cut out. "
+            f"{capital(pair.shown.lengths(*OPEN_MESH_M))} lets hand and fruit pass.",
         )
     return None
+
+
+def _endures(pair: Pair, held: Held) -> bool:
+    """Whether a part lasts under what climbs it: string, rope and net rot under wood that stays."""
+    climber = pair.climber
+    soft = pair.support.matter(held) in {"net", "twine", "rope"}
+    return not (soft and climber.lasting and climber.stiff)
+
+
+def _rots(pair: Pair, held: Held) -> Reason:
+    climber = pair.climber
+    return out(
+        "hold",
+        f"{pair.support.has} {_parts(pair, held)}, which rot and cut in under wood that stays for "
+        f"years, as that of {climber.said} does.",
+    )
 
 
 def _is_rung(held: Held) -> bool:
@@ -361,6 +397,8 @@ def _parts(pair: Pair, held: Held) -> str:
         return "net cord"
     if matter == "mesh":
         return "mesh wire"
+    if matter == "strip":
+        return "strips"
     part = held.hold.part
     return f"{part}es" if part.endswith(("s", "h", "x")) else f"{part}s"
 

@@ -7,7 +7,7 @@ from typing import TYPE_CHECKING
 from plantframe.pairing.carrying import carrying
 from plantframe.pairing.holding import holding
 from plantframe.pairing.light import lighting
-from plantframe.pairing.matches import OUT, VERDICTS, Pairing, Reason
+from plantframe.pairing.matches import OUT, VERDICTS, Reason
 from plantframe.pairing.outlasting import outlasting
 from plantframe.pairing.reaching import reaching
 from plantframe.pairing.upkeep import upkeeping
@@ -17,7 +17,7 @@ if TYPE_CHECKING:
 
 ASKED = (holding, carrying, reaching, outlasting, lighting, upkeeping)
 
-Place = tuple[tuple[int, ...], bool, float, str, str]
+Place = tuple[tuple[int, ...], bool, bool, float, str, str]
 
 
 def reasons(pair: Pair) -> tuple[Reason, ...]:
@@ -30,14 +30,17 @@ def ruled_out(answers: tuple[Reason, ...]) -> Reason | None:
     return next((one for one in answers if one.verdict == OUT), None)
 
 
-def place(pair: Pair, pairing: Pairing, *, taken: bool) -> Place:
+def place(pair: Pair, answers: tuple[Reason, ...], *, taken: bool = False) -> Place:
     """Where a pairing ranks.
 
-    By the six answers in order, then the free frame before the taken, then the nearest height,
-    then the name. Nothing is added up.
+    By the six answers in order. Among equals the free frame comes before the taken, what the trade
+    grows on such a frame before what it does not, then the nearest height, then the name. Nothing
+    is added up.
     """
-    classes = tuple(VERDICTS.index(one.verdict) for one in pairing.reasons)
-    return classes, taken, _misfit_m(pair), pairing.frame or pairing.kind, pairing.plant
+    classes = tuple(VERDICTS.index(one.verdict) for one in answers)
+    support = pair.support
+    name = support.name or support.kind
+    return classes, taken, pair.suited is None, _misfit_m(pair), name, pair.climber.name
 
 
 def _misfit_m(pair: Pair) -> float:

@@ -1,4 +1,4 @@
-"""Is there light enough where it would stand?"""
+"""Is there light enough where it would stand."""
 
 from __future__ import annotations
 
@@ -7,10 +7,11 @@ from typing import TYPE_CHECKING
 
 from plantframe.pairing.climber import word
 from plantframe.pairing.pair import Pair, fair, good, out
-from plantframe.season.units import two_figures
+from plantframe.pairing.supports import capital
 from plantframe.sky.shadow import wall_sun_hours
 
 if TYPE_CHECKING:
+    from plantframe.catalogue.sourced import Sourced
     from plantframe.pairing.matches import Reason
     from plantframe.pairing.supports import Support
     from plantframe.plan.things import Thing
@@ -32,15 +33,12 @@ def lighting(pair: Pair) -> Reason:
     if wants is None:
         return good("light", f"Nobody has said how much sun {climber.said} wants.")
     need = f"{climber.said} wants {_hours(wants)} of sun"
-    doubt = climber.entry.sun.doubt if climber.entry.sun else ""
-    if doubt and "memory" not in doubt and "said of" not in doubt:
-        need += f", {doubt}"
+    need += _beside(climber.entry.sun)
     has = sun_at(support)
+    if has is None and not support.here:
+        return good("light", f"{capital(need)}: look for such a place.")
     if has is None:
-        where = f"of {support.here}" if support.here else "of the place"
-        return fair(
-            "light", f"{_capital(need)}; nobody has said how much sun there is {_there(where)}."
-        )
+        return fair("light", f"{capital(need)}; nobody has said how much {support.here} has.")
     place = f"{support.here or 'The place'} has {_hours(has)} of sun; {need}"
     shade = "shade" in likes.replace("part shade", "")
     if has[1] < wants[0] and not shade:
@@ -83,14 +81,13 @@ def wall_hours(wall: Thing, latitude_deg: float | None, year: int) -> tuple[floa
     return min(equinox, mean), mean
 
 
+def _beside(sun: Sourced | None) -> str:
+    """What the entry says beside the hours, where it is of the plant and not of the source."""
+    doubt = sun.doubt if sun is not None else ""
+    of_the_source = any(sign in doubt for sign in ("memory", "said of", ";", "printed"))
+    return f", {doubt}" if doubt and not of_the_source else ""
+
+
 def _hours(span: tuple[float, float]) -> str:
-    low, high = two_figures(span[0]), two_figures(span[1])
+    low, high = (f"{one:.0f}" for one in span)
     return f"{low} hours" if low == high else f"{low} to {high} hours"
-
-
-def _there(where: str) -> str:
-    return where.replace("of ", "at ", 1) if where != "of the place" else "at the place"
-
-
-def _capital(text: str) -> str:
-    return text[0].upper() + text[1:]

@@ -1,10 +1,11 @@
-"""Will the support outlast the plant's stay on it, and can it be folded or mended under it?"""
+"""Will the support outlast the plant's stay on it, and can it be folded or mended under it."""
 
 from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
 from plantframe.pairing.pair import Pair, fair, good, out
+from plantframe.pairing.supports import capital
 from plantframe.season.units import two_figures
 
 if TYPE_CHECKING:
@@ -18,7 +19,7 @@ def outlasting(pair: Pair) -> Reason:
     """The support's life against the plant's stay."""
     climber, support = pair.climber, pair.support
     if support.bare_wall:
-        return good("outlast", f"{support.The} outlasts {climber.said}.")
+        return good("outlast", f"{support.does('outlasts', 'outlast')} {climber.said}.")
     if support.folds and climber.lasting:
         folding = _folding(pair)
         if folding is not None:
@@ -40,11 +41,12 @@ def _gone_by_autumn(pair: Pair) -> Reason:
     if age is not None and life is not None and age > life[1]:
         return fair(
             "outlast",
-            f"{support.The} is {age} years old and such a frame serves {_lasts(pair)}: try every post "
-            f"at the soil line before you trust it. {gone[0].upper()}{gone[1:]}.",
+            f"{support.is_} {age} years old and such a frame serves {_lasts(pair)}: try every post "
+            f"at the soil line before you trust it. {capital(gone)}.",
         )
-    serves = f" serves {_lasts(pair)};" if life else ":"
-    return good("outlast", f"{support.The}{serves} {gone}.")
+    if life is None:
+        return good("outlast", f"{capital(gone)}.")
+    return good("outlast", f"{support.does('serves', 'serve')} {_lasts(pair)}; {gone}.")
 
 
 def _comes_again(pair: Pair) -> bool:
@@ -55,7 +57,7 @@ def _comes_again(pair: Pair) -> bool:
 def _taken_down(pair: Pair) -> Reason:
     """A frame that comes down each autumn, and a plant that does not."""
     climber, support = pair.climber, pair.support
-    comes_down = f"{support.The} comes down each autumn"
+    comes_down = f"{support.does('comes', 'come')} down each autumn"
     if climber.cut_yearly and not climber.stiff:
         return fair(
             "outlast",
@@ -64,7 +66,7 @@ def _taken_down(pair: Pair) -> Reason:
         )
     return out(
         "outlast",
-        f"{comes_down} and its posts serve {_lasts(pair)}; {climber.said} keeps its stems and stays "
+        f"{comes_down} and serves {_lasts(pair)} at most; {climber.said} keeps its stems and stays "
         f"{_stay(pair)}.",
     )
 
@@ -75,14 +77,14 @@ def _folding(pair: Pair) -> Reason | None:
     if climber.stiff:
         return out(
             "outlast",
-            f"{support.The} folds down off the wall; the stems of {climber.said} are "
+            f"{support.does('folds', 'fold')} down off the wall; the stems of {climber.said} are "
             f"{_stems(climber.stem)} and crack at the hinge.",
         )
     if not climber.cut_yearly:
         return fair(
             "outlast",
-            f"{support.The} folds down off the wall; {climber.said} bends along while it is young but "
-            "is not cut back every year, so fold it right after pruning and gently.",
+            f"{support.does('folds', 'fold')} down off the wall; {climber.said} bends along while "
+            "it is young but is not cut back every year: fold it gently, right after pruning.",
         )
     return None
 
@@ -91,14 +93,14 @@ def _years(pair: Pair) -> Reason:
     climber, support = pair.climber, pair.support
     stay = f"{climber.said} stays {_stay(pair)}"
     if support.worked is not None and support.worked.builders_work:
-        return fair("outlast", f"{support.The} is a builder's to make lasting: say that {stay}.")
+        return fair("outlast", f"{support.is_} a builder's to make lasting: say that {stay}.")
     life = _life(pair)
     if life is None:
-        return good("outlast", f"{support.The} is built to stay; {stay}.")
+        return good("outlast", f"{support.is_} built to stay; {stay}.")
     usual = (life[0] + life[1]) / 2
     age = _age(pair) or 0
     left = max(usual - age, 0.0)
-    lasts = f"{support.The} lasts {_lasts(pair)}"
+    lasts = f"{support.does('lasts', 'last')} {_lasts(pair)}"
     if age:
         lasts += f" and is {age} years old"
     if left >= climber.stays_years:

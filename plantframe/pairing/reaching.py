@@ -1,10 +1,12 @@
-"""Is it tall and long enough, and can the picker reach?"""
+"""Is it tall and long enough, and can the picker reach."""
 
 from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
+from plantframe.pairing.matches import FAIR, GOOD, OUT
 from plantframe.pairing.pair import Pair, fair, good, out
+from plantframe.pairing.supports import capital, uncapital
 
 if TYPE_CHECKING:
     from plantframe.pairing.matches import Reason
@@ -24,16 +26,15 @@ STRETCH_M, LADDER_M = 0.15, 0.30
 def reaching(pair: Pair) -> Reason:
     """Height and length against the plant, and its top against the picker's reach."""
     found = [_tall_enough(pair), _long_enough(pair), _in_reach(pair)]
-    order = ("knocked out", "fair", "good")
     reasons = [one for one in found if one is not None]
-    worst = min(reasons, key=lambda one: order.index(one.verdict))
-    if worst.verdict != "good":
+    worst = min(reasons, key=lambda one: (OUT, FAIR, GOOD).index(one.verdict))
+    if worst.verdict != GOOD:
         return worst
     return good("reach", " ".join(one.says for one in reasons))
 
 
 def reach_of(garden: Garden) -> tuple[str, float]:
-    """Who reaches highest, as far as the plan says, and how high in m; ("", usual) where it does not."""
+    """Who reaches highest by the plan, and how high in m; "" and the usual where it is silent."""
     known = [one for one in garden.people if one.reach_m is not None]
     if not known:
         return "", USUAL_REACH_M
@@ -45,14 +46,14 @@ def _tall_enough(pair: Pair) -> Reason:
     climber, support = pair.climber, pair.support
     height, grows = support.height_m, climber.height_m
     if height is None or grows is None:
-        return good("reach", f"{support.The}: {_grows(pair)}")
+        return good("reach", capital(_grows(pair)))
     if climber.habit == "low":
         return out(
             "reach",
-            f"{support.The} is of no use to {climber.said}, which creeps along the ground and does "
+            f"{support.is_} of no use to {climber.said}, which creeps along the ground and does "
             "not climb.",
         )
-    is_high = f"{support.The} is {pair.shown.length(height)} high"
+    is_high = f"{support.is_} {pair.shown.length(height)} high"
     if grows[1] < BARE * height and not support.overhead:
         return fair(
             "reach", f"{is_high}; {climber.said} grows {_tall(pair)}, so its upper part stays bare."
@@ -83,12 +84,11 @@ def _room(pair: Pair, is_high: str, height: float) -> Reason:
     if least <= ROOMY * room:
         says = f"{is_high}; {climber.said} grows {_tall(pair)}"
         return good("reach", f"{says} and {led}." if least > height else f"{says}.")
-    says = (
-        f"{is_high} and gives {pair.shown.length(room)} in all; {climber.said} runs to "
-        f"{pair.shown.length(least)} at the least"
-    )
+    in_all = f" and gives {pair.shown.length(room)} in all" if along else ""
+    says = f"{is_high}{in_all}; {climber.said} runs to {pair.shown.length(least)} at the least"
     if least <= SWAMPED * room:
-        return fair("reach", f"{says}: cut it back hard, every year.")
+        often = "cut it back hard, every year" if climber.lasting else "pinch it again and again"
+        return fair("reach", f"{says}: {often}.")
     return out("reach", f"{says}, and swamps it.")
 
 
@@ -103,7 +103,7 @@ def _long_enough(pair: Pair) -> Reason | None:
     fit = max(1, round((climber.count or 0) * row / wanted))
     return fair(
         "reach",
-        f"{support.The} gives {pair.shown.length(row)} of row; {climber.count} {climber.said} plants "
+        f"{support.gives} {pair.shown.length(row)} of row; {climber.count} {climber.said} plants "
         f"want about {pair.shown.length(wanted)}. About {fit} fit.",
     )
 
@@ -123,11 +123,9 @@ def _in_reach(pair: Pair) -> Reason | None:
     if top <= reach + LADDER_M or climber.picked == "cut":
         return fair(
             "reach",
-            f"{support.The}: {says[0].lower()}{says[1:-1]}, so they want a stretch or a step.",
+            f"{support.The}: {uncapital(says)[:-1]}, so they want a stretch or a step.",
         )
-    return out(
-        "reach", f"{support.The}: {says[0].lower()}{says[1:-1]}, so it is steps at every picking."
-    )
+    return out("reach", f"{support.The}: {uncapital(says)[:-1]}, so it is steps at every picking.")
 
 
 def _tall(pair: Pair) -> str:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from functools import cached_property, lru_cache
 from types import MappingProxyType
 from typing import TYPE_CHECKING
@@ -10,9 +11,10 @@ from plantframe.catalogue import reading as catalogue
 from plantframe.frozen import frozen
 from plantframe.language.mistakes import Where
 from plantframe.language.reader import Block, Fact
+from plantframe.pairing.climber import word
 from plantframe.plan.things import Frame, Garden
 from plantframe.season.frames import WorkedFrame
-from plantframe.season.season import kind_of
+from plantframe.season.season import entry_of, kind_of
 
 if TYPE_CHECKING:
     from collections.abc import Iterator, Mapping
@@ -26,17 +28,11 @@ BARE_WALL = "bare wall"
 # A frame whose leaves begin above a head is a roof: plants are led up a post and lie on top.
 OVERHEAD_M = 1.5
 
-_MASONRY = frozenset("brick bricks brickwork stone stonework masonry block concrete flint".split())
-_CLADDING = frozenset(
-    """shingle shingles timber wood wooden board boards boarded clapboard clapboards siding
-    weatherboard weatherboards cladding clad plank planks log logs vinyl""".split()
-)
-_SKIN = frozenset(
-    "paint painted render rendered stucco plaster plastered limewash whitewashed".split()
-)
-_FAILING = frozenset(
-    "crumbling cracked loose failing flaking soft perished old poor rotten".split()
-)
+# Words that a wall's surface is told in.
+_MASONRY = re.compile(r"brick|stone|masonry|block|concrete|flint")
+_CLADDING = re.compile(r"shingle|timber|wood|board|siding|cladding|\bclad\b|plank|\blogs?\b|vinyl")
+_SKIN = re.compile(r"paint|render|stucco|plaster|wash")
+_FAILING = re.compile(r"crumbl|crack|loose|failing|flaking|\bsoft|perished|\bpoor|rotten")
 
 
 @frozen
@@ -107,16 +103,41 @@ class Support:
     bed: Bed | None = None
 
     @property
+    def plural(self) -> bool:
+        """Its kind is named in the plural: cane wires, pea sticks, stakes and twine."""
+        several = self.kind.endswith("s") and not self.kind.endswith("is")
+        return not self.name and (several or " and " in self.kind)
+
+    @property
     def the(self) -> str:
-        """It with its article, or by its name."""
-        if self.name:
-            return self.name
+        """It by its name, or its kind with an article."""
+        if self.name or self.plural:
+            return self.name or self.kind
         return f"{'an' if self.kind[0] in 'aeiouA' else 'a'} {self.kind}"
 
     @property
     def The(self) -> str:  # noqa: N802 - the same at the head of a sentence
         """The same at the head of a sentence."""
-        return self.the[0].upper() + self.the[1:]
+        return capital(self.the)
+
+    def does(self, one: str, several: str) -> str:
+        """It at the head of a sentence, with a verb that agrees: `Cane wires carry`."""
+        return f"{self.The} {several if self.plural else one}"
+
+    @property
+    def has(self) -> str:
+        """`A net frame has`, `Cane wires have`."""
+        return self.does("has", "have")
+
+    @property
+    def gives(self) -> str:
+        """`A net frame gives`, `Cane wires give`."""
+        return self.does("gives", "give")
+
+    @property
+    def is_(self) -> str:
+        """`A net frame is`, `Cane wires are`."""
+        return self.does("is", "are")
 
     @property
     def here(self) -> str:
@@ -222,23 +243,42 @@ class Support:
         return Support(self.name, self.kind, frame, self.garden, self.wall, self.bed)
 
 
+def uncapital(text: str) -> str:
+    """A text with its first letter small, the others as they are."""
+    return text[:1].lower() + text[1:]
+
+
+def capital(text: str) -> str:
+    """A text with its first letter large, the others as they are."""
+    return text[:1].upper() + text[1:]
+
+
 def fabric(wall: Thing) -> str:
     """What a wall is made of, as far as its words say: the weakest word decides."""
-    words = set(wall.surface.lower().replace(",", " ").replace("-", " ").split())
-    if words & _FAILING:
+    surface = wall.surface.lower()
+    if _FAILING.search(surface):
         return "failing"
-    if words & _CLADDING:
+    if _CLADDING.search(surface):
         return "cladding"
-    if words & _SKIN or wall.painted is not None:
+    if _SKIN.search(surface) or wall.painted is not None:
         return "skin"
-    return "masonry" if words & _MASONRY else ""
+    return "masonry" if _MASONRY.search(surface) else ""
 
 
 @lru_cache(maxsize=1)
 def kinds() -> tuple[str, ...]:
-    """Every kind of structure that gives a plant something to hold on to or be tied to."""
+    """Every kind of structure that plants are grown on: something to hold, and plants that do."""
     found = ((name, kind_of(name)) for name in catalogue.entry_names("structure"))
-    return tuple(name for name, one in found if one is not None and one.holds)
+    return tuple(name for name, one in found if one is not None and one.holds and one.suits)
+
+
+@lru_cache(maxsize=128)
+def only_props(kind: str) -> bool:
+    """It holds up plants that stand by themselves, and nothing climbs it: a ring, a brush dome."""
+    structure = kind_of(kind)
+    named = [entry_of(one.plant) for one in structure.suits] if structure else []
+    known = [entry for entry in named if entry is not None]
+    return bool(known) and all(word(entry.holds_on) == "stands alone" for entry in known)
 
 
 @lru_cache(maxsize=128)
