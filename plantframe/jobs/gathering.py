@@ -69,7 +69,7 @@ def _add_frame(frame: WorkedFrame, today: date, out: Drafts) -> Mapping[str, str
     pickers = who_of(frame.frame, "picked by")
     crops: list[Growing] = []
     for planting in frame.plantings:
-        found = grown(planting, until, there=frame.stands)
+        found = grown(planting, until, there=frame.stands, covered=frame.frame.word == "cover")
         crop = add_planting(found, name, place, pickers, how, out)
         crops.append(crop)
         if crop.placed:

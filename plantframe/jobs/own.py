@@ -20,7 +20,7 @@ if TYPE_CHECKING:
     from datetime import date
 
     from plantframe.jobs.drafts import Drafts
-    from plantframe.plan.things import Plan, Task
+    from plantframe.plan.things import Garden, Plan, Task
     from plantframe.season.frames import WorkedFrame
 
 OWN_MARKING: Final = "services"  # the step of a kind whose own order begins with the marking
@@ -162,7 +162,7 @@ def add_lines_marked(frames: list[tuple[WorkedFrame, Mapping[str, str]]], out: D
     for frame, jobs in frames:
         if frame.structure is not None and OWN_MARKING in jobs:
             continue
-        steps = [jobs[step.id] for step in digging_steps(frame)]
+        steps = [jobs[step.id] for step in digging_steps(frame) if step.id in jobs]
         marked = frame.frame.lines_marked or frame.garden.lines_marked
         if marked is not None:
             _not_before(steps, marked.day, out)
@@ -171,16 +171,8 @@ def add_lines_marked(frames: list[tuple[WorkedFrame, Mapping[str, str]]], out: D
     if not digging:
         return
     garden = frames[0][0].garden
-    job = Job(
-        "garden/lines-marked",
-        f"have buried cables and pipes marked before the digging for {listed(list(digging))}",
-        garden.name,
-        LINES,
-        wait="a week for the lines to be found and marked",
-        how="Ask your local service for buried lines and keep to its rules; dig by hand at a mark",
-        where=garden.where,
-    )
-    name = out.add(Draft(job, "have lines marked"))
+    own = [name for name, draft in out.by_id.items() if _asks_for_marking(draft)]
+    name = own[0] if own else out.add(_marking(list(digging), garden))
     for steps in digging.values():
         out.put(
             [name],
@@ -189,6 +181,26 @@ def add_lines_marked(frames: list[tuple[WorkedFrame, Mapping[str, str]]], out: D
             waits_for="the lines to be marked",
             because="nobody digs before the lines are marked",
         )
+
+
+def _asks_for_marking(draft: Draft) -> bool:
+    """Whether the gardener has a task for it already."""
+    words = draft.job.says.lower()
+    return draft.job.kind == OWN and "mark" in words and bool(re.search(r"lines|cable|pipe", words))
+
+
+def _marking(frames: list[str], garden: Garden) -> Draft:
+    """The job of having them marked."""
+    job = Job(
+        "garden/lines-marked",
+        f"have buried cables and pipes marked before the digging for {listed(frames)}",
+        garden.name,
+        LINES,
+        wait="a week for the lines to be found and marked",
+        how="Ask your local service for buried lines and keep to its rules; dig by hand at a mark",
+        where=garden.where,
+    )
+    return Draft(job, "have lines marked")
 
 
 def _not_before(steps: list[str], day: date, out: Drafts) -> None:

@@ -6,7 +6,7 @@ from datetime import date, timedelta
 from typing import TYPE_CHECKING, Final
 
 from plantframe.frozen import frozen
-from plantframe.jobs.job import BY_THE_PLANT, DONE, OPEN, SKIPPED
+from plantframe.jobs.job import BY_THE_PLANT, CARE, DONE, OPEN, PICK, SKIPPED, TAKE_DOWN, TRAIN
 
 if TYPE_CHECKING:
     from collections.abc import Mapping, Sequence
@@ -16,6 +16,9 @@ if TYPE_CHECKING:
 
 # Work is put as late as leaves this in hand before what it serves (common practice, no source).
 IN_HAND: Final = timedelta(days=7)
+
+# What follows on other work without asking it to be done by a day.
+AFTERWARDS: Final = frozenset({TAKE_DOWN, CARE, TRAIN, PICK})
 
 Days = dict[str, date | None]
 
@@ -101,7 +104,8 @@ def last_days(network: Network, ready: Days) -> Days:
         days = [
             served - network.wait(before)
             for before in out_of[name]
-            if (served := _served_day(network, ready, last, before.then)) is not None
+            if _sets_a_day(draft, network.drafts[before.then])
+            and (served := _served_day(network, ready, last, before.then)) is not None
         ]
         if draft.window.not_after is not None:
             days.append(draft.window.not_after)
@@ -109,6 +113,11 @@ def last_days(network: Network, ready: Days) -> Days:
         if draft.pinned is not None and draft.state == OPEN:
             last[name] = draft.pinned
     return last
+
+
+def _sets_a_day(first: Draft, then: Draft) -> bool:
+    """Whether the one is wanted by the other's day: taking down only comes after what went up."""
+    return then.job.kind not in AFTERWARDS or first.job.kind == then.job.kind
 
 
 def _served_day(network: Network, ready: Days, last: Days, name: str) -> date | None:

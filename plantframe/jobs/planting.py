@@ -10,6 +10,7 @@ from plantframe.jobs.care import add_rounds
 from plantframe.jobs.days import window_of
 from plantframe.jobs.job import PICK, PLANT, SOW, TAKE_DOWN, TRAIN, Draft, Job, Window
 from plantframe.season.likeness import slug
+from plantframe.season.season import entry_of
 from plantframe.season.units import plural
 from plantframe.season.work import day_in
 
@@ -17,6 +18,7 @@ if TYPE_CHECKING:
     from collections.abc import Sequence
     from datetime import date
 
+    from plantframe.catalogue.entries import Plant
     from plantframe.catalogue.sourced import Sourced
     from plantframe.jobs.drafts import Drafts
     from plantframe.plan.things import Garden
@@ -34,11 +36,13 @@ class Grown:
     """A planting with the days it is reckoned to have.
 
     sow, out  the windows of sowing and of planting out; None where there is no such job
+    entries   the plants it can be, one where that is clear
     ends      the last day it is picked or in flower, None where it stays or nobody knows
     usual     the windows are the usual ones, reckoned from the frost
     """
 
     worked: WorkedPlanting
+    entries: tuple[Plant, ...]
     sow: Window | None
     out: Window | None
     ends: date | None
@@ -51,9 +55,9 @@ class Grown:
 
     @property
     def lasts(self) -> bool:
-        """It lives for years."""
-        entry = self.worked.entry
-        return entry is not None and entry.life is not None and entry.life.value in LASTING
+        """It lives for years, whichever plant it is."""
+        lives = [entry.life.value if entry.life else "" for entry in self.entries]
+        return bool(lives) and set(lives) <= LASTING
 
     def first_picking(self) -> date | None:
         """The first day there may be something to pick."""
@@ -83,20 +87,27 @@ class Growing:
     over: tuple[str, ...]
 
 
-def grown(planting: WorkedPlanting, until: date | None, *, there: bool) -> Grown:
+def grown(
+    planting: WorkedPlanting, until: date | None, *, there: bool, covered: bool = False
+) -> Grown:
     """When a planting is sown, planted and over.
 
-    until  the day its frame comes down, None where it stays
-    there  its frame stood before this season, so what lasts grows there already
+    until    the day its frame comes down, None where it stays
+    there    its frame stood before this season, so what lasts grows there already
+    covered  it grows in a cold frame or a tunnel, and what is sown under cover is sown there
     """
+    can_be = [entry_of(name) for name in planting.planting.plants]
+    entries = tuple(entry for entry in can_be if entry is not None)
     own = planting.planting
     usual = own.sow is None and own.out is None
     sow = window_of(own.sow) if own.sow else None
     out = window_of(own.out) if own.out else None
-    found = Grown(planting, sow, out, None, usual=False)
+    found = Grown(planting, entries, sow, out, None, usual=False)
+    if sow is not None and out is None and planting.under_cover and not covered:
+        found = replace(found, out=_usual_days(found)[1] or Window())
     if usual and not (found.lasts and there):
         sow, out = _usual_days(found)
-        found = Grown(planting, sow, out, None, usual=True)
+        found = replace(found, sow=sow, out=out, usual=True)
     return replace(found, ends=_ends(found, until))
 
 
@@ -231,7 +242,8 @@ class _Bench:
         sown = ""
         if found.sow is not None:
             where = f" {own.raised or 'under cover'}" if indoors else ""
-            sown = self.add(SOW, "sow", f"sow {own.named}{where}{count}", found.sow)
+            sow = "sow" if found.entries or own.sow else "sow or plant"
+            sown = self.add(SOW, "sow", f"{sow} {own.named}{where}{count}", found.sow)
             if not indoors:
                 self.tell(sown, how)
                 return sown
@@ -254,7 +266,9 @@ class _Bench:
         does = f"harden off {self.found.worked.name}: out by day, in at night"
         job = replace(self.job(f"harden-{self.slug}", does), kind=PLANT)
         job = replace(job, wait=f"{low} to {high} days for the plants to harden")
-        return self.out.add(Draft(job, f"harden off {self.found.worked.name}"))
+        goes_out = _aim(self.found.out)
+        start = goes_out - timedelta(days=high) if goes_out else None
+        return self.out.add(Draft(job, f"harden off {self.found.worked.name}", Window(aim=start)))
 
     def add(self, kind: str, name: str, does: str, window: Window) -> str:
         """Add one job with its window."""

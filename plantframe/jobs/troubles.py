@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from plantframe.frozen import replace
-from plantframe.jobs.job import OPEN, Trouble
+from plantframe.jobs.job import CARE, OPEN, OWN, Trouble
 from plantframe.jobs.passes import Days, Network, held_day, ready_days
 from plantframe.season.likeness import short
 from plantframe.season.units import day as shown
@@ -120,6 +120,8 @@ def misfits(network: Network, today: date) -> list[Trouble]:
         if broken:
             found += [_out_of_order(before, last, network) for before in broken]
         elif last < today and last < network.floor:
+            if draft.job.kind == CARE:
+                continue  # the list says of each that it is overdue
             gone.setdefault(draft.job.block, []).append(draft)
         elif _late(network, ready, name):
             found.append(_too_late(name, last, ready, network))
@@ -209,8 +211,8 @@ def _overdue(block: str, drafts: Sequence[Draft]) -> Trouble:
     others = f" and {more}" if len(drafts) > 1 else ""
     day = deadline(first)
     says = (
-        f"{block}: the day of {_called(first)}{others} is over"
-        f"{f' ({shown(day)})' if day else ''}, and it is not marked as done. Mark it, or move it."
+        f"{'' if first.job.kind == OWN else f'{block}: '}the day of {_called(first)}{others} is "
+        f"over{f' ({shown(day)})' if day else ''}, and it is not marked as done. Mark it, or move it."
     )
     return Trouble("overdue", says, tuple(draft.id for draft in drafts), first.job.where)
 

@@ -1,0 +1,79 @@
+"""Some of the jobs: those of a day, a week, a person, a frame, or a walk round with ten minutes."""
+
+from __future__ import annotations
+
+from datetime import date, timedelta
+from typing import TYPE_CHECKING, Final
+
+from plantframe.jobs.job import OWN, PICK, TRAIN
+
+if TYPE_CHECKING:
+    from collections.abc import Iterable
+
+    from plantframe.jobs.job import Job
+
+WALK_LINES: Final = 8  # what one keeps in mind on a walk (common practice, no source)
+WALK_MINUTES: Final = 10.0
+
+
+def of_day(jobs: Iterable[Job], day: date) -> tuple[Job, ...]:
+    """What is down for a day, with the rounds that fall on it."""
+    return tuple(job for job in jobs if _falls_on(job, day))
+
+
+def of_week(jobs: Iterable[Job], day: date) -> tuple[Job, ...]:
+    """What is down for the week of a day, Monday to Sunday; a round is listed once."""
+    monday = day - timedelta(days=day.weekday())
+    days = [monday + timedelta(days=count) for count in range(7)]
+    return tuple(job for job in jobs if any(_falls_on(job, one) for one in days))
+
+
+def of_person(jobs: Iterable[Job], name: str) -> tuple[Job, ...]:
+    """What a person can do: their own, and what is nobody's in particular."""
+    return tuple(job for job in jobs if not job.who or _named(name, job))
+
+
+def of_frame(jobs: Iterable[Job], name: str) -> tuple[Job, ...]:
+    """The jobs of one block, whatever the capitals."""
+    return tuple(job for job in jobs if job.block.lower() == name.lower())
+
+
+def walk(jobs: Iterable[Job], day: date, most: int = WALK_LINES) -> tuple[Job, ...]:
+    """A walk round on that day: at most eight lines for some ten minutes.
+
+    First what comes round oftenest, since it was due longest; then small jobs of the day that want
+    one person and no more than ten minutes. Looking, picking and tying; nothing with a ladder.
+    """
+    due = [
+        job for job in jobs if not job.overdue and "steps" not in job.tools and _on_a_walk(job, day)
+    ]
+    order = sorted(due, key=_oftenest)  # of equals the order of the list stays
+    return tuple(order[:most])
+
+
+def _falls_on(job: Job, day: date) -> bool:
+    if job.planned is None:
+        return False
+    if job.every_days is None:
+        return job.planned == day
+    if day < job.planned or (job.until is not None and day > job.until):
+        return False
+    return (day - job.planned).days % job.every_days[1] == 0
+
+
+def _on_a_walk(job: Job, day: date) -> bool:
+    if job.planned is None:
+        return False
+    if job.every_days is not None:
+        over = job.until is not None and day > job.until
+        return job.planned <= day and not over and job.hands == 1
+    small = job.hands == 1 and job.minutes is not None and job.minutes[1] <= WALK_MINUTES
+    return job.planned == day and small and job.kind in {PICK, TRAIN, OWN}
+
+
+def _oftenest(job: Job) -> int:
+    return job.every_days[0] if job.every_days else WALK_LINES
+
+
+def _named(name: str, job: Job) -> bool:
+    return name.lower() in {one.lower() for one in job.who}

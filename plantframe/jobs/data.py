@@ -1,0 +1,75 @@
+"""The jobs as plain data, for scripts and editors: names that stay as they are."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING, Any
+
+if TYPE_CHECKING:
+    from collections.abc import Iterable
+    from datetime import date
+
+    from plantframe.jobs.job import Job, Trouble
+    from plantframe.jobs.listing import Jobs
+
+
+def as_data(found: Jobs, jobs: Iterable[Job] | None = None) -> dict[str, Any]:
+    """The list as data; dates as 2027-05-18, null where there is none.
+
+    jobs   some of the jobs, where not all are wanted
+    """
+    chosen = found.jobs if jobs is None else jobs
+    return {
+        "jobs": [job_data(job) for job in chosen],
+        "troubles": [trouble_data(trouble) for trouble in found.troubles],
+    }
+
+
+def job_data(job: Job) -> dict[str, Any]:
+    """One job. `minutes` is the middle of the range."""
+    minutes = job.minutes
+    return {
+        "id": job.id,
+        "says": job.says,
+        "block": job.block,
+        "kind": job.kind,
+        "hands": job.hands,
+        "tools": list(job.tools),
+        "minutes": round(sum(minutes) / 2) if minutes else None,
+        "minutes_range": [round(minutes[0]), round(minutes[1])] if minutes else None,
+        "after": list(job.after),
+        "earliest": _day(job.earliest),
+        "latest": _day(job.latest),
+        "planned": _day(job.planned),
+        "who": list(job.who),
+        "dont_yet": job.dont_yet or None,
+        "stop_point": job.stop_point,
+        "alone": job.alone or None,
+        "wait": job.wait or None,
+        "how": job.how or None,
+        "dangers": list(job.dangers),
+        "place": job.place or None,
+        "power": job.power,
+        "every_days": list(job.every_days) if job.every_days else None,
+        "until": _day(job.until),
+        "whenever": job.whenever or None,
+        "reckoned": job.reckoned or None,
+        "overdue": job.overdue,
+        "file": job.where.file if job.where else None,
+        "line": job.where.line if job.where else None,
+    }
+
+
+def trouble_data(trouble: Trouble) -> dict[str, Any]:
+    """One trouble."""
+    where = trouble.where
+    return {
+        "name": trouble.name,
+        "says": trouble.says,
+        "jobs": list(trouble.jobs),
+        "file": where.file if where else None,
+        "line": where.line if where else None,
+    }
+
+
+def _day(day: date | None) -> str | None:
+    return day.isoformat() if day else None
