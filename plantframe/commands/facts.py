@@ -24,7 +24,18 @@ if TYPE_CHECKING:
 
 KINDS = ("plants", "structures", "materials", "rules", "sources")
 # Words of an entry as they stand in a sentence, where they differ from the field's own name.
-_SKIP = {"FIELDS", "name", "also", "part_of", "like", "says", "care", "harm", "reviewed", "training"}
+_SKIP = {
+    "FIELDS",
+    "name",
+    "also",
+    "part_of",
+    "like",
+    "says",
+    "care",
+    "harm",
+    "reviewed",
+    "training",
+}
 
 
 def run(given: argparse.Namespace) -> int:
@@ -175,7 +186,9 @@ def _rows(pairs: list[tuple[str, Sourced]], screen: Screen) -> None:
 
 
 def _plant(plant: Plant, screen: Screen) -> None:
-    screen.line(screen.strong(f"{plant.name}  ({plant.latin}, {plant.family_name or plant.family})"))
+    screen.line(
+        screen.strong(f"{plant.name}  ({plant.latin}, {plant.family_name or plant.family})")
+    )
     if plant.also:
         screen.wrapped(f"Also called {listed(list(plant.also))}.", "")
     if plant.says:
@@ -212,9 +225,7 @@ def _structure(structure: Structure, screen: Screen) -> None:
     life = f"; lasts {figure(structure.life)} ({origin(structure.life)})" if structure.life else ""
     screen.labelled("Stays:", f"{stays}{life}.", "")
     if structure.built_by == "builder":
-        screen.wrapped(
-            "Left to a builder or a span table: no sizes are worked out here. Ask:", ""
-        )
+        screen.wrapped("Left to a builder or a span table: no sizes are worked out here. Ask:", "")
         for question in structure.questions:
             screen.wrapped(f"- {question}", "  ", "    ")
     worked = _ordinary(structure)

@@ -165,9 +165,7 @@ def _in_short(matches: Matches, rest: tuple[Pairing, ...], screen: Screen) -> No
         screen.wrapped(f"- with nothing else to mind: {listed(plain)}.", "", "  ")
 
 
-def _reject(
-    answers: Answers | None, matches: Matches, reject: Reject, screen: Screen
-) -> None:
+def _reject(answers: Answers | None, matches: Matches, reject: Reject, screen: Screen) -> None:
     text = f"{_called(matches, reject)}: {reject.says}"
     edits = ways_back_in(answers, reject) if answers is not None and reject.frame else ()
     if edits:
@@ -213,5 +211,3 @@ def as_data(answers: Answers | None, asking: Asking) -> dict[str, Any]:
             for one in matches.rejected
         ],
     }
-
-

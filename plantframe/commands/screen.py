@@ -83,6 +83,8 @@ def table(rows: list[tuple[str, ...]], heads: tuple[str, ...], screen: Screen) -
     ]
     room = max(screen.width - sum(widths) - 2 * len(heads), 20)
     folded = [(*row[:-1], textwrap.fill(row[-1], room, break_long_words=False)) for row in rows]
-    text = tabulate(folded, headers=heads if any(heads) else (), tablefmt="plain", disable_numparse=True)
+    text = tabulate(
+        folded, headers=heads if any(heads) else (), tablefmt="plain", disable_numparse=True
+    )
     for line in text.split("\n"):
         screen.line(line)

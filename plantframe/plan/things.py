@@ -19,6 +19,9 @@ if TYPE_CHECKING:
 
     Typed = Measure | Size
 
+# What stands in a bed; `west of Long Bed` and `2 m from Long Bed` do not.
+INSIDE = frozenset({"", "in", "on", "at", "over", "along", "across"})
+
 NONE: Mapping[str, tuple[Fact, ...]] = MappingProxyType({})
 
 
@@ -381,7 +384,9 @@ class Plan:
 
     def bed_of(self, frame: Frame) -> Bed | None:
         """The bed a frame stands in."""
-        spot = next((one for one in frame.spots if one.thing in self.beds), None)
+        spot = next(
+            (one for one in frame.spots if one.thing in self.beds and one.relation in INSIDE), None
+        )
         return self.beds[spot.thing] if spot else None
 
     def wall_of(self, frame: Frame) -> Thing | None:
