@@ -280,12 +280,14 @@ class Suited:
 class Structure:
     """A kind of structure: everything parts, drawings, jobs, sheets and advice need of it.
 
+    part_of      looser words that may mean several kinds: trellis, wires
     clear_front  free ground it needs in front, a sum in m, and why
     ground_along, ground_across   what it covers on the ground, sums in m
     """
 
     name: str
     also: tuple[str, ...]
+    part_of: tuple[str, ...]
     blocks: tuple[str, ...]
     says: str
     suits: tuple[Suited, ...]

@@ -26,8 +26,9 @@ if TYPE_CHECKING:
 
     from plantframe.catalogue.entries import Part, Structure
 
-# Facts of every frame, so that any structure may ask for them.
-HEAD: Final = frozenset({"long", "high", "wide", "spacing"})
+# Said of every frame, so that any structure may ask for them; plants.count and plants.apart
+# are those of what grows there.
+HEAD: Final = frozenset({"long", "high", "wide", "spacing", "plants"})
 # Besides the steps, a danger may lie in these.
 ALWAYS: Final = frozenset({"use", "care", "down"})
 

@@ -48,6 +48,7 @@ def structure_from(raw: object, file: str) -> Structure:
     structure = Structure(
         name=page.needed("name"),
         also=page.texts("also"),
+        part_of=page.texts("part of"),
         blocks=page.texts("block"),
         says=page.needed("is"),
         suits=_suits(page),
