@@ -139,17 +139,22 @@ def planned_days(network: Network, last: Days, free: FreeDays) -> Days:
     planned: Days = {}
     for name in network.names:
         draft = network.drafts[name]
-        before = [
-            day + network.wait(one) for one in into[name] if (day := planned[one.first]) is not None
-        ]
-        held = max(before, default=None)
+        days = {one: planned[one.first] for one in into[name]}
+        held = max((day + network.wait(one) for one, day in days.items() if day), default=None)
         if draft.pinned is not None or draft.state == DONE:
             planned[name] = draft.pinned
         elif draft.state == SKIPPED or draft.job.whenever:
             planned[name] = held
+        elif draft.job.every_days is not None and _no_day_yet(network, days):
+            planned[name] = None
         else:
             planned[name] = _sensible(network, name, held, last[name], free)
     return planned
+
+
+def _no_day_yet(network: Network, days: Mapping[Before, date | None]) -> bool:
+    """Whether a round waits for something that nobody has set a day for."""
+    return any(day is None and network.drafts[one.first].state == OPEN for one, day in days.items())
 
 
 def _sensible(
@@ -165,7 +170,8 @@ def _sensible(
     if draft.job.kind in BY_THE_PLANT:
         return first if held or draft.window.not_before else None
     if last is None:
-        return free.at_or_after(first) if held or draft.window.not_before else None
+        follows = held is not None and draft.job.kind not in AFTERWARDS
+        return free.at_or_after(first) if follows else None
     day = free.at_or_before(last - IN_HAND)
     if day >= first:
         return day

@@ -154,16 +154,16 @@ def _ends(found: Grown, until: date | None) -> date | None:
         return planting.until.last
     if until is not None:
         return until
-    if entry is None or found.lasts:
+    if found.lasts:
         return None
     frost = found.worked.garden.frost_first
-    tender = entry.tender is not None and entry.tender.value in FROST_TENDER
-    if tender and frost is not None:
+    tender = [one.tender is not None and one.tender.value in FROST_TENDER for one in found.entries]
+    if tender and all(tender) and frost is not None:
         return frost.day
     days, anchor = _harvest_days(found), _aim(found.anchor)
     if days is not None and anchor is not None:
         return anchor + timedelta(days=days[1] + PICKED_FOR_DAYS)
-    return frost.day if frost is not None and not found.lasts else None
+    return frost.day if frost is not None and entry is not None else None
 
 
 def _aim(window: Window | None) -> date | None:

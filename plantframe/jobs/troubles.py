@@ -210,9 +210,11 @@ def _overdue(block: str, drafts: Sequence[Draft]) -> Trouble:
     more = plural(len(drafts) - 1, "more job")
     others = f" and {more}" if len(drafts) > 1 else ""
     day = deadline(first)
+    whose = "" if first.job.kind == OWN else f"{block}: "
+    on = f" ({shown(day)})" if day else ""
     says = (
-        f"{'' if first.job.kind == OWN else f'{block}: '}the day of {_called(first)}{others} is "
-        f"over{f' ({shown(day)})' if day else ''}, and it is not marked as done. Mark it, or move it."
+        f"{whose}the day of {_called(first)}{others} is over{on}, and it is not marked as done. "
+        "Mark it, or move it."
     )
     return Trouble("overdue", says, tuple(draft.id for draft in drafts), first.job.where)
 
