@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING
 from plantframe.language.edits import Edit, LineChange
 
 if TYPE_CHECKING:
-    from collections.abc import Mapping
+    from collections.abc import Iterator, Mapping
 
     from plantframe.language.reader import Fact
     from plantframe.plan.things import Frame, Planting
@@ -117,3 +117,16 @@ def other_kind(frame: Frame, kind: str, *without: str) -> Edit | None:
     gone = [fact for word in without for fact in frame.facts.get(word, ())]
     lines = {fact.where.line: fact for fact in gone if fact.where.line != where.line}
     return together(line.strip(), head, *(drop(fact, "") for fact in lines.values()))
+
+
+def other_place(frame: Frame, old: str, new: str) -> Iterator[Edit]:
+    """The frame stands in another bed: its name in the head changes, the rest of the place stays."""
+    where = frame.block.where
+    for slot in frame.block.head.slots:
+        place = slot.text.find(old)
+        if slot.name == "spot" and place >= 0 and old != new:
+            start = slot.column - 1 + place
+            line = where.typed[:start] + new + where.typed[start + len(old) :]
+            change = LineChange(where.file, where.line, where.typed, line)
+            yield Edit(f"in {new}", (change,))
+            return

@@ -11,6 +11,7 @@ from plantframe.catalogue.mistakes import CatalogueError
 from plantframe.frozen import frozen
 from plantframe.season.frames import WorkedFrame
 from plantframe.season.plantings import WorkedPlanting
+from plantframe.season.sunlight import wall_sun_h
 
 if TYPE_CHECKING:
     from collections.abc import Mapping
@@ -87,6 +88,16 @@ class Season:
             return planting.holder
         frame = self.frames.get(planting.holder)
         return frame.bed.name if frame and frame.bed else ""
+
+    def sun_at(self, planting: WorkedPlanting) -> tuple[float, float] | None:
+        """Hours of direct sun where a planting stands; None where nobody can tell."""
+        frame = self.frames.get(planting.holder)
+        if frame is not None:
+            return frame.sun_h
+        bed = self.plan.beds.get(planting.holder)
+        if bed is not None:
+            return bed.sun_h
+        return wall_sun_h(self.plan.things.get(planting.holder), self.plan.garden)
 
     def history(self, bed: str) -> tuple[Grown, ...]:
         """What grew in a bed in years before: what it says itself and what last year's plan says."""
