@@ -454,7 +454,7 @@ class _Reading:
                 continue
             if not self.which_length(left.text, left.column, declared, got.slots, where):
                 self.leftover(left.text, left.column, left.missing_unit, where, block)
-        self.sizes(got.slots, where)
+        self.sizes(declared.word, got.slots, where)
         text = ", ".join(part.text.strip().rstrip(",").strip() for part in [first, *mine[1:]])
         return [Fact(declared.word, got.slots, where, text, remark, whole), *more]
 
@@ -621,7 +621,7 @@ class _Reading:
         line = where.typed.replace(old, new, 1)
         return Edit(f"write `{new}`", (LineChange(self.file, where.line, where.typed, line),))
 
-    def sizes(self, slots: tuple[Slot, ...], where: Where) -> None:
+    def sizes(self, word: str, slots: tuple[Slot, ...], where: Where) -> None:
         """Ask about lengths no garden has."""
         for slot in slots:
             value = slot.value
@@ -631,9 +631,10 @@ class _Reading:
                     self.slip("third-is-length", replace(where, column=slot.column), **told)
             if not isinstance(value, Measure) or value.dimension != "length":
                 continue
-            low, high, usual = _USUAL.get(slot.name, (0.0, 200.0, "less than 200 m"))
+            name = word if slot.name == "length" and word in _USUAL else slot.name
+            low, high, usual = _USUAL.get(name, (0.0, 200.0, "less than 200 m"))
             if not low <= value.value <= high:
-                told = {"what": slot.name, "text": slot.text, "usual": usual}
+                told = {"what": name, "text": slot.text, "usual": usual}
                 self.slip("unlikely-size", replace(where, column=slot.column), **told)
 
     def close(self) -> None:
@@ -661,6 +662,13 @@ _USUAL = {
     "mesh": (0.001, 0.5, "5 mm to 20 cm"),
     "apart": (0.01, 12.0, "2 cm to 4 m"),
     "reach": (1.2, 3.0, "1.6 to 2.4 m"),
+    # facts that are one length, and a small one
+    "gap": (0.005, 1.0, "5 to 20 cm"),
+    "hooks": (0.01, 1.0, "10 to 20 cm"),
+    "kerf": (0.0005, 0.02, "1 to 8 mm"),
+    "overhang": (0.0, 2.0, "5 to 20 cm"),
+    "pins": (0.03, 0.4, "10 to 15 cm"),
+    "screws": (0.01, 0.4, "3 to 15 cm"),
 }
 
 
