@@ -204,8 +204,12 @@ class WorkedFrame:
 
     @cached_property
     def push(self) -> loads.Push | None:
-        """The wind on its leaves against its posts; None where nothing grows or stands alone."""
-        return self.push_in(self.place) if self.plantings else None
+        """The wind on it against its posts; None where nothing grows, nor is a net hung in the wind.
+
+        A net that is a sail of its own is one with nothing growing on it.
+        """
+        sail = self.structure is not None and self.structure.stands.push is not None
+        return self.push_in(self.place) if self.plantings or sail else None
 
     def push_in(self, place: str) -> loads.Push | None:
         """The same in any place: sheltered, average or windy."""
