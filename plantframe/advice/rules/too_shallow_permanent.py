@@ -97,7 +97,7 @@ def _wanted(frame: WorkedFrame, key: str, down: float) -> tuple[float, str]:
         return STEEL_M, "of steel"
     up = frame.figure(f"{key}.up") or 0.0
     if up + down > TALL_M:
-        if "tie" in frame.frame.facts and ends_held:
+        if frame.frame.facts.keys() & {"cable", "tie", "top rail"} and ends_held:
             return TALL_TIED_M, "tall, tied along the tops and anchored"
         return TALL_SHARE * (up + down) + ALONE_M, "tall and alone"
     least = structure.stands.least_down if structure else None
