@@ -281,6 +281,7 @@ class Structure:
     """A kind of structure: everything parts, drawings, jobs, sheets and advice need of it.
 
     part_of      looser words that may mean several kinds: trellis, wires
+    fails        how it goes wrong, each in a few words
     clear_front  free ground it needs in front, a sum in m, and why
     ground_along, ground_across   what it covers on the ground, sums in m
     """
@@ -293,6 +294,7 @@ class Structure:
     suits: tuple[Suited, ...]
     stands_for: Sourced
     life: Sourced | None
+    fails: tuple[str, ...]
     built_by: str
     questions: tuple[str, ...]
     facts: Mapping[str, Fact]

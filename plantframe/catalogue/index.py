@@ -38,6 +38,11 @@ def made() -> Index:
         index["structures"][name] = {
             "blocks": list(structure.blocks),
             "facts": {fact.word: fact.shape for fact in structure.facts.values()},
+            "words": {
+                fact.word: (fact.shape, fact.help, fact.example)
+                for fact in structure.facts.values()
+                if fact.shape
+            },
         }
     return index
 

@@ -15,10 +15,12 @@ class StructureNames(TypedDict):
 
     blocks  the words it heads a block with: frame, line, cover, fence, border, any
     facts   its fact words -> how a line of each is written, "" where the language says it
+    words   those that only it knows -> their shape, one sentence of help, and an example
     """
 
     blocks: list[str]
     facts: dict[str, str]
+    words: dict[str, tuple[str, str, str]]
 
 
 class Index(TypedDict):

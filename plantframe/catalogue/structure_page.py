@@ -54,6 +54,7 @@ def structure_from(raw: object, file: str) -> Structure:
         suits=_suits(page),
         stands_for=stands_for,
         life=page.figure("life"),
+        fails=page.texts("fails"),
         built_by=page.text("built by", "gardener"),
         questions=page.texts("questions"),
         facts=_facts(page),
