@@ -7,8 +7,19 @@ from itertools import pairwise
 from typing import TYPE_CHECKING, Final
 
 from plantframe.frozen import frozen, replace
-from plantframe.jobs.days import window_of
-from plantframe.jobs.job import BUILD, CARE, DONE, OPEN, TAKE_DOWN, Before, Draft, Job, Window
+from plantframe.jobs.days import time_of_year, window_of
+from plantframe.jobs.job import (
+    BUILD,
+    CARE,
+    DONE,
+    IN_HAND,
+    OPEN,
+    TAKE_DOWN,
+    Before,
+    Draft,
+    Job,
+    Window,
+)
 from plantframe.season.likeness import slug
 from plantframe.season.units import day as shown
 from plantframe.season.work import dates_of, last_steps, steps_of
@@ -32,13 +43,14 @@ class Standing:
     """What the other jobs of a frame hang on, as job ids.
 
     steps         each step's job by the step's id
-    before_plant  what must be done before it is planted
+    before_plant  what must be done before it is planted, with the days that must pass after it,
+                  the fewest and the most, and what passes in them
     after_plant   what is done after planting
     last          with these it stands
     """
 
     steps: Mapping[str, str]
-    before_plant: tuple[str, ...] = ()
+    before_plant: tuple[tuple[str, tuple[int, int], str], ...] = ()
     after_plant: tuple[str, ...] = ()
     last: tuple[str, ...] = ()
 
@@ -51,6 +63,8 @@ def add_building(frame: WorkedFrame, today: date, out: Drafts) -> Standing:
     steps = steps_of(frame)
     by_id = {step.id: step for step in steps}
     jobs = {step.id: out.add(_building_step(step, frame)) for step in steps}
+    for step in steps:
+        _in_its_season(step, jobs[step.id], frame, today, out)
     _finished(frame, steps, jobs, today, out)
     for step in steps:
         for first in step.after:
@@ -59,12 +73,14 @@ def add_building(frame: WorkedFrame, today: date, out: Drafts) -> Standing:
             where = step.fact.where if step.fact else None
             because = "your own line says so"
             out.befores.append(Before(jobs[first], jobs[step.id], because=because, own=where))
-    last = tuple(jobs[step.id] for step in last_steps(steps))
+    standing = _standing(frame, steps, jobs)
     if frame.frame.ready_by is not None:
         by = frame.frame.ready_by.last
-        for name in last:
+        for name in standing.last:
             out.change(name, window=Window(not_after=by, said=f"ready by {shown(by)}"))
-    return _standing(frame, jobs, last)
+    if frame.frame.word != "cover" and frame.frame.ready_by is None:
+        _as_it_grows(standing.after_plant, steps, jobs, out)
+    return standing
 
 
 def _building_step(step: FrameStep, frame: WorkedFrame) -> Draft:
@@ -89,6 +105,41 @@ def _building_step(step: FrameStep, frame: WorkedFrame) -> Draft:
         where=step.fact.where if step.fact else frame.frame.block.where,
     )
     return Draft(job, step.id)
+
+
+def _in_its_season(
+    step: FrameStep, name: str, frame: WorkedFrame, today: date, out: Drafts
+) -> None:
+    """Put a step into the time of year it belongs to, such as felling poles in late winter."""
+    window = time_of_year(step.step.season, frame.garden) if step.step.season else None
+    if window is None or window.not_before is None or window.not_after is None:
+        return
+    if window.not_after >= today:
+        middle = window.not_before + (window.not_after - window.not_before) / 2
+        out.change(name, window=Window(said=window.said, wanted=middle + IN_HAND))
+
+
+def _as_it_grows(
+    after_plant: Iterable[str], steps: Sequence[FrameStep], jobs: Mapping[str, str], out: Drafts
+) -> None:
+    """What is done to plants already there, and all that follows it, waits for their growth."""
+    growing = set(after_plant)
+    for step in steps:
+        name = jobs[step.id]
+        if name not in growing and not growing & {jobs[one] for one in step.after}:
+            continue
+        growing.add(name)
+        draft = out.by_id[name]
+        if draft.window.wanted is None:
+            out.change(name, job=replace(draft.job, whenever="as the plants grow"))
+
+
+def want_by(steps: Iterable[str], day: date | None, out: Drafts) -> None:
+    """Steps that planting does not wait for had better be done by then all the same."""
+    for name in steps:
+        draft = out.by_id[name]
+        if not draft.job.whenever and draft.window == Window():
+            out.change(name, window=Window(wanted=day))
 
 
 def _finished(
@@ -120,16 +171,22 @@ def _put_after(
     )
 
 
-def _standing(frame: WorkedFrame, jobs: Mapping[str, str], last: tuple[str, ...]) -> Standing:
+def _standing(frame: WorkedFrame, steps: Sequence[FrameStep], jobs: Mapping[str, str]) -> Standing:
     """Where planting comes in: after the whole frame, or where its kind's own order has it."""
-    if frame.structure is None:
-        return Standing(jobs, last, (), last)
-    planting = frame.structure.planting
-    before = tuple(jobs[one] for one in planting.after if one in jobs)
-    after = tuple(jobs[one] for one in planting.before if one in jobs)
-    if not before and not planting.own_order:
-        before = tuple(name for name in last if name not in after)
-    return Standing(jobs, before, after, last)
+    last = [step.id for step in last_steps(steps)]
+    before, after = last, []
+    if frame.structure is not None:
+        planting = frame.structure.planting
+        after = [one for one in planting.before if one in jobs]
+        before = [one for one in planting.after if one in jobs]
+        if not before and not planting.own_order:
+            before = [one for one in last if one not in after]
+    waits = tuple(
+        (jobs[step.id], step.wait_days, step.waits_for) for step in steps if step.id in before
+    )
+    return Standing(
+        jobs, waits, tuple(jobs[one] for one in after), tuple(jobs[one] for one in last)
+    )
 
 
 def place_of(frame: WorkedFrame, at: str = "there") -> str:

@@ -30,6 +30,8 @@ if TYPE_CHECKING:
     from plantframe.season.plantings import WorkedPlanting
 
 PICKING: Final = frozenset({"pick", "cut", "gather", "pull"})
+# What gives a plant its support; on a frame that is the frame's own building.
+SUPPORTING: Final = frozenset({"stick", "brush", "ring", "stake", "cane", "string", "weave"})
 SELDOM_DAYS: Final = 60  # a round that comes more seldom belongs to a time of year
 AFTER_FLOWERS: Final = timedelta(days=30)  # while the cut can still be made (common practice)
 _WHILE_GROWING = re.compile(r"while it grows|while fruit|growing season")
@@ -46,11 +48,14 @@ def add_rounds(
     offsets: Offsets,
     ends: date | None,
     out: Drafts,
+    *,
+    framed: bool,
 ) -> tuple[str, ...]:
     """Add the rounds a plant asks for.
 
     job   makes a job of this planting from a name and what is done
     ends  the last day of the crop, None where it stays
+    framed  a frame of the plan holds it up already
     Returns the ids of those that end with the crop.
     """
     entry = planting.entry
@@ -59,6 +64,8 @@ def add_rounds(
     ending: list[str] = []
     placed, in_place = offsets["planting"]
     for care in entry.care:
+        if framed and care.id in SUPPORTING:
+            continue
         window, counted = _begins(care, entry, planting.garden, offsets)
         if placed and _before_it_is_there(window, in_place):
             continue

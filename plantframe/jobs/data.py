@@ -15,12 +15,25 @@ if TYPE_CHECKING:
 def as_data(found: Jobs, jobs: Iterable[Job] | None = None) -> dict[str, Any]:
     """The list as data; dates as 2027-05-18, null where there is none.
 
+    found  the whole list, with its troubles and what was made of the gardener's marks
     jobs   some of the jobs, where not all are wanted
     """
     chosen = found.jobs if jobs is None else jobs
     return {
         "jobs": [job_data(job) for job in chosen],
         "troubles": [trouble_data(trouble) for trouble in found.troubles],
+        "mistakes": [
+            {
+                "name": slip.name,
+                "level": slip.level,
+                "says": slip.says,
+                "file": slip.where.file,
+                "line": slip.where.line,
+            }
+            for slip in found.mistakes
+        ],
+        "done": [job.id for job in found.done],
+        "skipped": [job.id for job in found.skipped],
     }
 
 

@@ -5,17 +5,19 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from plantframe.jobs.building import (
+    Standing,
     add_building,
     add_putting_on,
     add_taking_down,
     place_of,
+    want_by,
     who_of,
 )
 from plantframe.jobs.care import add_frame_care
 from plantframe.jobs.drafts import Drafts
 from plantframe.jobs.marks import put_marks
 from plantframe.jobs.own import Waiting, add_lines_marked, add_task, put_after
-from plantframe.jobs.planting import Growing, add_clearing, add_planting, grown
+from plantframe.jobs.planting import Growing, Site, add_clearing, add_planting, grown
 from plantframe.plan.things import Bed, Frame, Thing
 
 if TYPE_CHECKING:
@@ -70,11 +72,10 @@ def _add_frame(frame: WorkedFrame, today: date, out: Drafts) -> Mapping[str, str
     crops: list[Growing] = []
     for planting in frame.plantings:
         found = grown(planting, until, there=frame.stands, covered=frame.frame.word == "cover")
-        crop = add_planting(found, name, place, pickers, how, out)
+        crop = add_planting(found, Site(name, place, pickers, how, framed=True), out)
         crops.append(crop)
         if crop.placed:
-            out.put(standing.before_plant, [crop.placed], because="no post goes through roots")
-            out.put([crop.placed], standing.after_plant)
+            _put_round_planting(frame, standing, crop, out)
     add_clearing(crops, name, place, out)
     over = [one for crop in crops for one in crop.over]
     ends = [crop.grown.ends for crop in crops]
@@ -84,9 +85,22 @@ def _add_frame(frame: WorkedFrame, today: date, out: Drafts) -> Mapping[str, str
     return standing.steps
 
 
+def _put_round_planting(frame: WorkedFrame, standing: Standing, crop: Growing, out: Drafts) -> None:
+    """Put planting after what it waits for, and before what waits for it."""
+    for name, days, what in standing.before_plant:
+        because = "no post goes through roots"
+        out.put([name], [crop.placed], wait=days, waits_for=what, because=because)
+    window = crop.grown.in_ground
+    day = window.aim if window else None
+    if frame.frame.on is None or day is None or day <= frame.frame.on.day:
+        out.put([crop.placed], standing.after_plant)
+    if not standing.before_plant:
+        want_by(standing.steps.values(), day, out)
+
+
 def _add_place(season: Season, place: Bed | Thing, out: Drafts) -> None:
     """The jobs of what grows in a bed or on a wall without a frame."""
     for planting in season.plantings:
         if planting.holder == place.name:
             where = f"in {place.name}" if isinstance(place, Bed) else f"at {place.name}"
-            add_planting(grown(planting, None, there=True), place.name, where, (), "", out)
+            add_planting(grown(planting, None, there=True), Site(place.name, where), out)

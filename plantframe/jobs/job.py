@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from datetime import timedelta
 from typing import TYPE_CHECKING, Final
 
 from plantframe.frozen import frozen
@@ -23,6 +24,9 @@ OWN: Final = "task"
 
 # What the weather or the plant sets the day of; the rest is put on a day that is free.
 BY_THE_PLANT: Final = frozenset({SOW, PLANT, TRAIN, PICK})
+
+# Work is put as late as leaves this in hand before what it serves (common practice, no source).
+IN_HAND: Final = timedelta(days=7)
 
 OPEN, DONE, SKIPPED = "open", "done", "skipped"
 
@@ -89,6 +93,7 @@ class Window:
 
     not_before, not_after   None where it sets none
     aim                     the day meant, None where any day between will do
+    wanted                  a day it had better be done by, though nothing is late that misses it
     said                    the gardener's words for it: ready by 15 May
     """
 
@@ -96,6 +101,7 @@ class Window:
     aim: date | None = None
     not_after: date | None = None
     said: str = ""
+    wanted: date | None = None
 
 
 @frozen

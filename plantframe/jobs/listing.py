@@ -10,7 +10,7 @@ from plantframe.jobs.days import FreeDays, season_bounds
 from plantframe.jobs.gathering import gather
 from plantframe.jobs.job import OPEN
 from plantframe.jobs.order import in_order, without_circles
-from plantframe.jobs.passes import Days, Network, last_days, planned_days, ready_days
+from plantframe.jobs.passes import AFTERWARDS, Days, Network, last_days, planned_days, ready_days
 from plantframe.jobs.troubles import circles, hurried, misfits
 
 if TYPE_CHECKING:
@@ -87,11 +87,19 @@ def first_day(season: Season) -> date:
 
 
 def _listed_by(planned: Days, drafts: Mapping[str, Draft]) -> Days:
-    """The days to list by: what is done or left out keeps no other job waiting for its place."""
-    return {
-        name: (None if draft.job.whenever else planned[name]) if draft.state == OPEN else date.min
-        for name, draft in drafts.items()
-    }
+    """The days to list by.
+
+    What is done or left out keeps no other job waiting for its place, and care that some event
+    calls for comes last.
+    """
+    days: Days = {}
+    for name, draft in drafts.items():
+        if draft.state != OPEN:
+            days[name] = date.min
+        else:
+            event = draft.job.whenever and draft.job.kind in AFTERWARDS
+            days[name] = None if event else planned[name]
+    return days
 
 
 def _overdue(draft: Draft, last: date | None, floor: date, today: date) -> bool:

@@ -6,16 +6,23 @@ from datetime import date, timedelta
 from typing import TYPE_CHECKING, Final
 
 from plantframe.frozen import frozen
-from plantframe.jobs.job import BY_THE_PLANT, CARE, DONE, OPEN, PICK, SKIPPED, TAKE_DOWN, TRAIN
+from plantframe.jobs.job import (
+    BY_THE_PLANT,
+    CARE,
+    DONE,
+    IN_HAND,
+    OPEN,
+    PICK,
+    SKIPPED,
+    TAKE_DOWN,
+    TRAIN,
+)
 
 if TYPE_CHECKING:
     from collections.abc import Mapping, Sequence
 
     from plantframe.jobs.days import FreeDays
     from plantframe.jobs.job import Before, Draft
-
-# Work is put as late as leaves this in hand before what it serves (common practice, no source).
-IN_HAND: Final = timedelta(days=7)
 
 # What follows on other work without asking it to be done by a day.
 AFTERWARDS: Final = frozenset({TAKE_DOWN, CARE, TRAIN, PICK})
@@ -169,6 +176,9 @@ def _sensible(
         return max(first, draft.window.aim)
     if draft.job.kind in BY_THE_PLANT:
         return first if held or draft.window.not_before else None
+    if draft.window.wanted is not None:
+        wanted = max(draft.window.wanted, first + IN_HAND)
+        last = min(last, wanted) if last is not None else wanted
     if last is None:
         follows = held is not None and draft.job.kind not in AFTERWARDS
         return free.at_or_after(first) if follows else None

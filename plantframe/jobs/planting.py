@@ -75,6 +75,24 @@ class Grown:
 
 
 @frozen
+class Site:
+    """Where something is planted.
+
+    block   the name of the frame, bed or wall
+    place   where that is, in words
+    who     the people who pick there
+    how     what its frame's kind says of planting
+    framed  a frame holds it up
+    """
+
+    block: str
+    place: str
+    who: tuple[str, ...] = ()
+    how: str = ""
+    framed: bool = False
+
+
+@frozen
 class Growing:
     """The jobs of one planting, as ids.
 
@@ -171,18 +189,14 @@ def _aim(window: Window | None) -> date | None:
 
 
 # ---- the jobs ---------------------------------------------------------------------------------
-def add_planting(
-    found: Grown, block: str, place: str, who: tuple[str, ...], how: str, out: Drafts
-) -> Growing:
-    """Add the jobs of one planting under the block it stands in.
-
-    place  where it grows, in words
-    who    the people who pick there
-    how    what its frame's kind says of planting
-    """
-    bench = _Bench(found, block, place, out)
-    placed = bench.put_in(how)
-    rounds = add_rounds(found.worked, bench.job, _offsets(found, placed), found.ends, out)
+def add_planting(found: Grown, site: Site, out: Drafts) -> Growing:
+    """Add the jobs of one planting under the block it stands in."""
+    block = site.block
+    bench = _Bench(found, block, site.place, out)
+    placed = bench.put_in(site.how)
+    rounds = add_rounds(
+        found.worked, bench.job, _offsets(found, placed), found.ends, out, framed=site.framed
+    )
     picking = [name for name in rounds if out.by_id[name].job.kind == PICK]
     if not picking and (days := _harvest_days(found)) and placed and not found.lasts:
         does = f"pick {found.worked.name}"
@@ -190,7 +204,7 @@ def add_planting(
         out.put([placed], [name], wait=(days[0], days[0]), waits_for="the crop to ripen")
         picking = [name]
     for name in picking:
-        _picked(name, found, who, out)
+        _picked(name, found, site.who, out)
     return Growing(found, placed, (*((placed,) if placed else ()), *rounds, *picking))
 
 
