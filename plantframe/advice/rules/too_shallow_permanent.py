@@ -24,6 +24,7 @@ HELD_M = 0.40  # held elsewhere as well: at the head, by a brace, in concrete, i
 FEW_YEARS, FEW_YEARS_M = 5, 0.45
 STEEL_M = 0.45
 TALL_M, TALL_SHARE, TALL_TIED_M = 3.5, 0.1, 0.90
+QUARTER, OF_ITS_KIND = "a quarter of what stands and what does not", "what its kind is set to"
 STIFF_SOILS = frozenset({"firm clay", "stiff clay"})
 GRACE_M = 0.01  # 24 in against 60 cm, or against a quarter of 8 ft
 NEARLY = 0.10  # short by no more than this share: worth a word, no more
@@ -55,7 +56,7 @@ def check(frame: WorkedFrame, _season: Season) -> Iterable[Finding]:
         if down is None or fact is None or f"{key}.down" in frame.assumed:
             continue
         wanted, because = _wanted(frame, key, down)
-        level = _level(frame, down, wanted)
+        level = _level(frame, down, wanted, because)
         if level == "silent":
             continue
         yield Finding(
@@ -104,8 +105,8 @@ def _wanted(frame: WorkedFrame, key: str, down: float) -> tuple[float, str]:
     own = least.usual if least else 0.0
     quarter = SHARE * (down + _top(frame, up))
     if quarter > max(ALONE_M, own) + GRACE_M:
-        return quarter, "a quarter of what stands and what does not"
-    return max(ALONE_M, own), "for years"
+        return quarter, QUARTER
+    return max(ALONE_M, own), OF_ITS_KIND if own > ALONE_M + GRACE_M else "for years"
 
 
 def _top(frame: WorkedFrame, up: float) -> float:
@@ -115,17 +116,18 @@ def _top(frame: WorkedFrame, up: float) -> float:
     return min((top for top in tops if top is not None), default=up)
 
 
-def _level(frame: WorkedFrame, down: float, wanted: float) -> str:
+def _level(frame: WorkedFrame, down: float, wanted: float, because: str) -> str:
     """silent, note or warn."""
     if down >= wanted - GRACE_M:
         return "silent"
     if down >= wanted * (1 - NEARLY) - GRACE_M / 2 or frame.stands:
         return "note"  # and what stands already has shown what it does
+    short_of_the_quarter = because == QUARTER and down >= ALONE_M - GRACE_M
+    held_by_clay = frame.soil in STIFF_SOILS and down >= FEW_YEARS_M - GRACE_M
     push = frame.push_in(frame.place)
     in_hand = push is not None and push.ratio.middle <= IN_HAND
-    deep = down >= ALONE_M - GRACE_M
-    stiff = frame.soil in STIFF_SOILS and down >= FEW_YEARS_M - GRACE_M
-    return "note" if in_hand and (deep or stiff) else "warn"
+    lenient = short_of_the_quarter or (held_by_clay and because != OF_ITS_KIND)
+    return "note" if in_hand and lenient else "warn"
 
 
 def _ways_out(frame: WorkedFrame, wanted: float) -> Iterable[Edit]:
