@@ -158,9 +158,9 @@ def test_days_to_come_up_are_those_of_the_handbook(name: str, row: str) -> None:
 )
 def test_cold_kills_where_a_growers_list_says(name: str, killed_f: float) -> None:
     """P. Dawling, temperatures at which crops die, central Virginia, 2012."""
-    survives = grown(name).other["survives"]
-    assert survives.low is not None
-    assert survives.low == pytest.approx((killed_f - 32) * 5 / 9, abs=0.06)
+    killed = grown(name).other["killed at"]
+    assert killed.low is not None
+    assert killed.low == pytest.approx((killed_f - 32) * 5 / 9, abs=0.06)
 
 
 @pytest.mark.published
