@@ -33,6 +33,12 @@ def opening(text: str) -> str:
     return text[:1].upper() + text[1:]
 
 
+def meant(planting: WorkedPlanting) -> tuple[Plant, ...]:
+    """Every plant a planting's name can mean; one where it is clear."""
+    found = [entry_of(name) for name in planting.planting.plants]
+    return tuple(one for one in found if one is not None)
+
+
 def is_pea(entry: Plant) -> bool:
     """Of the pea family, and holds on by tendrils."""
     return entry.family == "Fabaceae" and word(entry.holds_on) == "tendrils"

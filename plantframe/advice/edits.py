@@ -10,7 +10,7 @@ from plantframe.language.edits import Edit, LineChange
 if TYPE_CHECKING:
     from collections.abc import Iterator, Mapping
 
-    from plantframe.language.reader import Fact
+    from plantframe.language.reader import Block, Fact
     from plantframe.plan.things import Frame, Planting
 
 UPRIGHTS = ("posts", "poles", "stakes")
@@ -120,7 +120,7 @@ def other_kind(frame: Frame, kind: str, *without: str) -> Edit | None:
 
 
 def other_place(frame: Frame, old: str, new: str) -> Iterator[Edit]:
-    """The frame stands in another bed: its name in the head changes, the rest of the place stays."""
+    """The frame stands in another bed; the rest of its place stays as typed."""
     where = frame.block.where
     for slot in frame.block.head.slots:
         place = slot.text.find(old)
@@ -130,3 +130,11 @@ def other_place(frame: Frame, old: str, new: str) -> Iterator[Edit]:
             change = LineChange(where.file, where.line, where.typed, line)
             yield Edit(f"in {new}", (change,))
             return
+
+
+def other_block(fact: Fact, block: Block, says: str) -> Edit:
+    """A fact's line goes from its own block to the end of another."""
+    where, there = fact.where, block.where
+    gone = LineChange(where.file, where.line, where.typed, None)
+    come = LineChange(there.file, block.last_line, None, where.typed)
+    return Edit(says, (gone, come))

@@ -74,7 +74,9 @@ def _ways_out(
         for name in sunny[:MOST_BEDS]:
             yield from other_place(frame.frame, frame.bed.name, name)
     has = season.sun_at(planting)
-    for other in suited(frame) if frame is not None and has is not None else ():
+    if frame is None or has is None:
+        return
+    for other in suited(frame):
         wants = as_range(other.sun)
         if wants is not None and wants.low <= sum(has) / 2 and other.grown_for == entry.grown_for:
             yield other_crop(planting.planting, other.name)
