@@ -133,6 +133,34 @@ def test_paired_poles_are_two_to_a_place() -> None:
     assert fence.standing.shares == 2
 
 
+@pytest.mark.parametrize(
+    ("kind", "said", "area_m2", "push_at_m", "shares"),
+    [  # sums by hand: height times metres of row a post answers for, pushed 0.55 of the way up
+        ("net frame", {"bays.count": 2, "bays.length": 2.44, "posts.up": 1.98}, 4.83, 1.09, 1),
+        ("net frame", {"bays.count": 1, "bays.length": 2.44, "posts.up": 1.98}, 2.42, 1.09, 1),
+        ("stake", {"posts.up": 1.5}, 0.675, 0.825, 1),
+        ("stakes and twine", {"posts.up": 1.5, "spacing": 1.0}, 1.5, 0.825, 1),
+        ("crossed row", {"tie.height": 1.9}, 1.9, 1.045, 8),
+        ("obelisk", {"posts.up": 1.8}, 0.72, 0.99, 4),
+        ("espalier row", {"bays.length": 3.5, "posts.up": 1.8}, 6.3, 0.99, 1),
+        ("grape wires", {"bays.length": 6, "posts.up": 1.8, "wires.lowest": 0.9}, 5.4, 1.395, 1),
+        ("paired-pole fence", {"bays.length": 2.4, "posts.up": 1.0}, 2.4, 0.55, 2),
+        ("kiwi T-bar", {"bays.length": 4, "posts.up": 1.8}, 2.4, 1.83, 1),
+        ("hop pole", {"posts.length": 5, "posts.down": 1.1}, 2.34, 2.145, 1),
+    ],
+)
+def test_the_wind_finds_as_many_leaves_as_stand_there(
+    kind: str, said: dict[str, object], area_m2: float, push_at_m: float, shares: float
+) -> None:
+    found = structure(kind)
+    assert found is not None
+    standing = work(found, said).standing
+    middle = standing.leafy_from_m + 0.55 * (standing.leafy_to_m - standing.leafy_from_m)
+    assert standing.area_m2 == pytest.approx(area_m2, rel=0.01)
+    assert middle == pytest.approx(push_at_m, rel=0.01)
+    assert standing.shares == shares
+
+
 # -- published designs ------------------------------------------------------------------------
 
 
