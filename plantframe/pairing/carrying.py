@@ -42,7 +42,7 @@ def carrying(pair: Pair) -> Reason:
     if weight is None:
         steadies = support.does("only steadies", "only steady")
         return good("carry", f"{steadies} {climber.said}, which stands on its own stem.")
-    thin = _too_thin(pair, weight)
+    thin = _too_thin(pair)
     if thin is not None:
         return thin
     worked = support.worked
@@ -151,11 +151,12 @@ def _standing(pair: Pair, weight: Range) -> Reason:
     return good("carry", f"{takes} each plant on its own foot: {says}.")
 
 
-def _too_thin(pair: Pair, weight: Range) -> Reason | None:
+def _too_thin(pair: Pair) -> Reason | None:
     """A strong woody vine on sticks: it grows heavier than they are, or crushes them."""
+    weight = pair.climber.wet_kg_per_m
     climber, support, shown = pair.climber, pair.support, pair.shown
     worked = support.worked
-    if not climber.lasting or weight.middle < STRONG_KG_PER_M or worked is None:
+    if worked is None or weight is None or not climber.lasting or weight.middle < STRONG_KG_PER_M:
         return None
     held = support.structure.stands.held if support.structure else ""
     if held == "wall" or worked.builders_work or _by(pair) == "mesh":

@@ -18,6 +18,7 @@ STIFF = frozenset({"woody", "trunk", "stiff", "cane"})
 # Longer than this and it is still there when a seasonal frame comes down.
 A_SEASON_YEARS = 1.0
 YEAR_DAYS = 365.0
+GOURDS = "Cucurbitaceae"
 
 
 def word(value: Sourced | None) -> str:
@@ -32,15 +33,10 @@ def figures(value: Sourced | None) -> tuple[Sourced, ...]:
     return tuple(one for one in (value, *value.also) if not one.is_word)
 
 
-def spread(value: Sourced | None) -> tuple[float, float] | None:
-    """Lowest and highest figure that any of the sources gives."""
-    sides = [
-        side
-        for one in figures(value)
-        for side in (one.low, one.middle, one.high)
-        if side is not None
-    ]
-    return (min(sides), max(sides)) if sides else None
+def least(value: Sourced | None) -> float:
+    """The lowest figure that any of the sources gives; 0 where all say only "up to"."""
+    sides = [side for one in figures(value) for side in (one.low, one.middle) if side is not None]
+    return min(sides, default=0.0)
 
 
 @frozen
@@ -141,22 +137,22 @@ class Climber:
     @cached_property
     def least_height_m(self) -> float:
         """The lowest height that any source prints; 0 where nothing is known."""
-        found = spread(self.entry.height)
-        return found[0] if found else 0.0
+        return least(self.entry.height)
 
     @cached_property
     def height_m(self) -> tuple[float, float] | None:
-        """Low and high of its height, by the first source."""
+        """Low and high of its height, by the first source; 0 and high where it says "up to"."""
         height = self.entry.height
         if height is None or height.is_word:
             return None
-        low = height.low if height.low is not None else height.usual
+        low = height.low if height.low is not None else height.middle or 0.0
         return low, height.high if height.high is not None else height.usual
 
     @property
     def led_sideways(self) -> bool:
-        """It may be led along, round or down instead of up: tied, pruned or of the gourd kind."""
-        return self.stiff or self.tied or self.training in {"leaders", "pinch", "weave"}
+        """It may be led along, round or down instead of up: tied, pruned or of the gourd family."""
+        led = self.tied or self.training in {"leaders", "pinch", "weave"}
+        return self.stiff or led or self.entry.family == GOURDS
 
     @property
     def wet_kg_per_m(self) -> Range | None:

@@ -2,26 +2,18 @@
 
 from __future__ import annotations
 
-from datetime import date
 from typing import TYPE_CHECKING
 
 from plantframe.pairing.climber import word
 from plantframe.pairing.pair import Pair, fair, good, out
 from plantframe.pairing.supports import capital
-from plantframe.sky.shadow import wall_sun_hours
+from plantframe.season.sunlight import wall_sun_h
 
 if TYPE_CHECKING:
     from plantframe.catalogue.sourced import Sourced
     from plantframe.pairing.matches import Reason
     from plantframe.pairing.supports import Support
-    from plantframe.plan.things import Thing
 
-COMPASS_DEG = {
-    name: 45.0 * place
-    for place, name in enumerate(
-        ("north", "north-east", "east", "south-east", "south", "south-west", "west", "north-west")
-    )
-}
 FULL_SUN_H = 8.0
 
 
@@ -51,34 +43,10 @@ def lighting(pair: Pair) -> Reason:
 
 
 def sun_at(support: Support) -> tuple[float, float] | None:
-    """Hours of direct sun there, low and high; None where nobody can say.
-
-    What the plan says comes first; else the sky's own hours on a wall whose facing and latitude are
-    known.
-    """
-    if support.worked is not None and support.worked.sun_h is not None:
+    """Hours of direct sun there, low and high; None where nobody can say."""
+    if support.worked is not None:
         return support.worked.sun_h
-    wall = support.wall
-    if wall is not None:
-        return wall.sun_h or wall_hours(wall, support.garden.latitude, support.garden.year)
-    return support.bed.sun_h if support.bed else None
-
-
-def wall_hours(wall: Thing, latitude_deg: float | None, year: int) -> tuple[float, float] | None:
-    """Hours of clear sun on a wall from spring to autumn: the lesser and the mean of two days.
-
-    Taken at the equinox and at midsummer, since a wall that faces the pole sees the sun only round
-    midsummer, low and slanting. Nothing that stands before the wall is reckoned with.
-    """
-    faces = COMPASS_DEG.get(wall.faces)
-    if faces is None or latitude_deg is None or not year:
-        return None
-    midsummer = date(year, 6, 21) if latitude_deg >= 0 else date(year, 12, 21)
-    equinox, summer = (
-        wall_sun_hours(latitude_deg, day, faces) for day in (date(year, 3, 21), midsummer)
-    )
-    mean = (equinox + summer) / 2
-    return min(equinox, mean), mean
+    return wall_sun_h(support.wall, support.garden)
 
 
 def _beside(sun: Sourced | None) -> str:

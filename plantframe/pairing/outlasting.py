@@ -58,6 +58,12 @@ def _taken_down(pair: Pair) -> Reason:
     """A frame that comes down each autumn, and a plant that does not."""
     climber, support = pair.climber, pair.support
     comes_down = f"{support.does('comes', 'come')} down each autumn"
+    if pair.suited is not None:
+        return fair(
+            "outlast",
+            f"{comes_down} as a rule; for {climber.said}, which stays {_stay(pair)}, it is built "
+            f"stouter and left standing. Such posts serve {_lasts(pair)}.",
+        )
     if climber.cut_yearly and not climber.stiff:
         return fair(
             "outlast",

@@ -130,7 +130,9 @@ def _in_reach(pair: Pair) -> Reason | None:
 
 def _tall(pair: Pair) -> str:
     grows = pair.climber.height_m
-    return pair.shown.lengths(*grows) if grows else ""
+    if grows is None:
+        return ""
+    return pair.shown.lengths(*grows) if grows[0] else f"up to {pair.shown.length(grows[1])}"
 
 
 def _grows(pair: Pair) -> str:
