@@ -102,6 +102,12 @@ def test_a_cold_frame_is_made_to_its_lights() -> None:
     assert worked("cold frame", lights__count=2).pieces.keys().isdisjoint({"brace"})
 
 
+def test_a_box_that_is_to_have_no_brace_has_none_whatever_its_length() -> None:
+    box = worked("cold frame", lights__count=4, brace__none="none")
+    assert "brace" not in box.pieces
+    assert "brace" not in {step.step.id for step in box.steps}
+
+
 def test_a_cold_frame_of_2x12_and_2x8_falls_four_inches() -> None:
     box = worked("cold frame", back__section="38x285.75 mm", front__section="38x184.15 mm")
     assert box.sums["fall"] == pytest.approx(4 * 0.0254, abs=1e-6)
