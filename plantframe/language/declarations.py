@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass, field
 from functools import lru_cache
 
+from plantframe.catalogue.names import index
 from plantframe.frozen import frozen
 
 
@@ -12,9 +13,10 @@ from plantframe.frozen import frozen
 class FactWord:
     """A fact: the word it starts with, how it is written, and what it is for.
 
-    blocks   the block words under which it stands
-    repeats  it may come several times in one block
-    own      how its text is read: "shape" by the shape, "text" kept as typed
+    blocks    the block words under which it stands
+    also      other spellings of the word
+    repeats   it may come several times in one block
+    must_say  its word alone says nothing (`dog` and `own design` do say something)
     """
 
     word: str
@@ -24,6 +26,7 @@ class FactWord:
     blocks: tuple[str, ...]
     also: tuple[str, ...] = ()
     repeats: bool = False
+    must_say: bool = False
 
     @property
     def spellings(self) -> tuple[str, ...]:
@@ -66,11 +69,13 @@ class Language:
         example: str,
         also: str = "",
         repeats: bool = False,
+        alone: bool = False,
     ) -> None:
-        """Declare a fact."""
+        """Declare a fact. `alone`: its word may stand by itself."""
         others = tuple(part.strip() for part in also.split(",") if part.strip())
+        must_say = not (alone or "{text}" in shape)
         self.facts.append(
-            FactWord(word, shape, help, example, tuple(blocks.split()), others, repeats)
+            FactWord(word, shape, help, example, tuple(blocks.split()), others, repeats, must_say)
         )
 
     def block(
@@ -100,10 +105,31 @@ def language() -> Language:
 @lru_cache(maxsize=1)
 def _fact_table() -> dict[tuple[str, ...], list[FactWord]]:
     table: dict[tuple[str, ...], list[FactWord]] = {}
-    for fact in language().facts:
+    for fact in (*language().facts, *_structures_own()):
         for spelling in fact.spellings:
             table.setdefault(tuple(spelling.split()), []).append(fact)
     return table
+
+
+@lru_cache(maxsize=1)
+def _structures_own() -> tuple[FactWord, ...]:
+    """The facts that only kinds of frame know, with the shapes their entries give.
+
+    They stand under any frame, line, cover or fence, whatever its kind: a line is read in the
+    same way wherever it stands, so that one damaged head does not change how its lines read.
+    """
+    from plantframe.language.vocabulary import BUILT
+
+    known = {fact.word for fact in language().facts}
+    shapes: dict[str, dict[str, None]] = {}
+    for names in index()["structures"].values():
+        for word, shape in names["facts"].items():
+            if shape and word not in known:
+                shapes.setdefault(word, {})[shape] = None
+    return tuple(
+        FactWord(word, ", ".join(written), "", "", tuple(BUILT.split()))
+        for word, written in sorted(shapes.items())
+    )
 
 
 @lru_cache(maxsize=1)
@@ -125,7 +151,7 @@ def find_fact(words: tuple[str, ...], block: str) -> tuple[FactWord | None, int]
     table = _fact_table()
     elsewhere: tuple[FactWord | None, int] = (None, 0)
     for count in range(min(LONGEST_WORD, len(words)), 0, -1):
-        for fact in table.get(tuple(words[:count]), ()):
+        for fact in table.get(words[:count], ()):
             if block in fact.blocks:
                 return fact, count
             if elsewhere[0] is None:

@@ -9,6 +9,8 @@ from plantframe.frozen import frozen
 if TYPE_CHECKING:
     from collections.abc import Mapping
 
+    from plantframe.language.mistakes import Where
+
 
 @frozen
 class LineChange:
@@ -34,8 +36,31 @@ class Edit:
     changes: tuple[LineChange, ...]
 
 
-class EditClash(ValueError):
+class EditClash(ValueError):  # noqa: N818 - two versions of a line that clash
     """The text is no longer what the edit was written for."""
+
+
+def rewrite(where: Where, old: str, new: str, says: str = "") -> Edit:
+    """An edit of one line: the words `old`, from the place named on, become `new`."""
+    place = where.typed.find(old, max(0, where.column - 1))
+    if place < 0:
+        place = where.typed.find(old)
+    line = where.typed if place < 0 else where.typed[:place] + new + where.typed[place + len(old) :]
+    return Edit(says or f"write `{new}`", (LineChange(where.file, where.line, where.typed, line),))
+
+
+def lengthen(where: Where, more: str, says: str = "") -> Edit:
+    """An edit that adds words at the end of a line, before its remark."""
+    body = where.typed.rstrip()
+    remark = body.find("(") if body.endswith(")") else -1
+    line = body + more if remark < 1 else f"{body[:remark].rstrip()}{more} {body[remark:]}"
+    change = LineChange(where.file, where.line, where.typed, line)
+    return Edit(says or f"add `{more.strip(', ')}`", (change,))
+
+
+def delete(where: Where, says: str) -> Edit:
+    """An edit that takes a line out."""
+    return Edit(says, (LineChange(where.file, where.line, where.typed, None),))
 
 
 def apply(edit: Edit, texts: Mapping[str, str]) -> dict[str, str]:
@@ -49,7 +74,8 @@ def apply(edit: Edit, texts: Mapping[str, str]) -> dict[str, str]:
         if file not in out:
             msg = f"{file} is not one of the plan's files."
             raise EditClash(msg)
-        lines = out[file].split("\n")
+        mark = "\ufeff" * out[file].startswith("\ufeff")
+        lines = out[file].removeprefix(mark).split("\n")
         ending = "\r" if lines[0].endswith("\r") else ""
         changes = [change for change in edit.changes if change.file == file]
         # from the last line up, so that numbers before a change stay what they were;
@@ -57,7 +83,7 @@ def apply(edit: Edit, texts: Mapping[str, str]) -> dict[str, str]:
         order = sorted(enumerate(changes), key=lambda pair: (pair[1].line, pair[0]), reverse=True)
         for _, change in order:
             _make(change, lines, ending)
-        out[file] = "\n".join(lines)
+        out[file] = mark + "\n".join(lines)
     return out
 
 

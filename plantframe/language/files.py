@@ -19,7 +19,7 @@ SUFFIX = ".plan"
 STANDARD_INPUT = "-"
 
 
-class NoSuchPlan(Exception):
+class NoSuchPlan(Exception):  # noqa: N818 - what it says, not how it is handled
     """The plan asked for is not there; the message is one plain sentence."""
 
 
@@ -65,9 +65,9 @@ def _read_cached(text: str, file: str) -> Text:
 
 
 def plans_in(path: str) -> list[Path]:
-    """The plans a command is asked about: the file itself, or each plan in a folder that no
-    other file there reads.
+    """The plans a command is asked about.
 
+    That is the file itself, or each plan in a folder that no other file there reads.
     Raises NoSuchPlan where there is none.
     """
     given = Path(path)

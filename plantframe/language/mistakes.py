@@ -75,19 +75,27 @@ def _nearest(told: Told) -> str:
     return f" Nearest: {told['near']}." if told.get("near") else ""
 
 
+def _kept(told: Told) -> str:
+    """What becomes of the lines under a head that means nothing."""
+    if not (lines := told.get("lines")):
+        return " Kept, not used."
+    return f" The {lines} under it {'is' if lines == 'line' else 'are'} kept, not used."
+
+
 # ---- lines nobody can read ------------------------------------------------------------------
 @_kind("merge-marks", "stop", unread=True)
 def _merge_marks(told: Told) -> str:
     return (
         f"lines {told['first']} to {told['last']} hold two versions with the marks of a merge that "
-        "was not finished. Both are kept, unread: take out the marks and the version you don't want."
+        "was not finished. Both are kept, unread: take out the marks and the version you "
+        "don't want."
     )
 
 
 @_kind("bad-byte", "stop", unread=True)
 def _bad_byte(told: Told) -> str:
     return (
-        f"this line holds something that is not text (byte {told['byte']}). "
+        f"this line holds something that is not text (sign {told['place']}). "
         "Type it again; the rest of the file is read."
     )
 
@@ -131,14 +139,13 @@ def _not_indented(told: Told) -> str:
 
 @_kind("unknown-block", "stop", unread=True)
 def _unknown_block(told: Told) -> str:
-    lines = told.get("lines", "")
-    kept = f" The {lines} under it are kept, not used." if lines else " Kept, not used."
-    return f"a line does not begin with “{told['word']}”.{_nearest(told)}{kept}"
+    return f"a line does not begin with “{told['word']}”.{_nearest(told)}{_kept(told)}"
 
 
 @_kind("no-name", "stop", unread=True)
 def _no_name(told: Told) -> str:
-    return f"this {told['word']} has no name. Type one after the word: `{told['example']}`."
+    such = f"Type one after the word: `{told['example']}`."
+    return f"this {told['word']} has no name. {such}{_kept(told)}"
 
 
 @_kind("read-missing", "stop", unread=True)
@@ -164,7 +171,18 @@ def _read_deep(told: Told) -> str:
 # ---- words and figures ------------------------------------------------------------------------
 @_kind("unknown-word", "ask")
 def _unknown_word(told: Told) -> str:
-    return f"I don't know “{told['text']}” here. Kept, not used.{_nearest(told)} What is meant?"
+    such = f" Such a line: `{told['example']}`." if told.get("example") else ""
+    return (
+        f"I don't know “{told['text']}” here. Kept, not used.{_nearest(told)}{such} What is meant?"
+    )
+
+
+@_kind("which-day", "ask")
+def _which_day(told: Told) -> str:
+    return (
+        f"“{told['text']}”: which day is that? Type it as `18 May`, `mid May` or "
+        "`2 weeks after last frost`. Not used until you do."
+    )
 
 
 @_kind("elsewhere", "ask")
@@ -211,20 +229,27 @@ def _count_or_size(told: Told) -> str:
 @_kind("inches-or-in", "ask")
 def _inches_or_in(told: Told) -> str:
     return (
-        f"“{told['text']}”: {told['figure']} inches, or {told['figure']} plants in “{told['name']}”? "
+        f"“{told['text']}”: {told['figure']} inches, or {told['figure']} plants in "
+        f"“{told['name']}”? "
         f"Type `{told['figure']} inches` or `{told['figure']} plants, in {told['name']}`."
     )
 
 
 @_kind("unlikely-size", "ask")
 def _unlikely(told: Told) -> str:
-    return f"{told['what']} {told['text']}: is that so? {told['usual']} is usual."
+    return f"{told['what']}: is that so? {told['usual']} is usual."
+
+
+@_kind("which-are-ends", "note")
+def _which_are_ends(told: Told) -> str:
+    return f"of the two lines of posts, “{told['text']}” is read as the end posts."
 
 
 @_kind("same-fact-twice", "stop")
 def _same_fact(told: Told) -> str:
     return (
-        f"{told['name']} has “{told['word']}” twice: line {told['first']} and line {told['second']}. "
+        f"{told['name']} has “{told['word']}” twice: line {told['first']} and line "
+        f"{told['second']}. "
         "Keep one; the first is used."
     )
 
@@ -280,7 +305,8 @@ def _which_plant(told: Told) -> str:
 @_kind("which-wall", "ask")
 def _which_wall(told: Told) -> str:
     return (
-        f"{told['name']}: the wall on the {told['side']} side, or the one that faces {told['side']}? "
+        f"{told['name']}: the wall on the {told['side']} side, or the one that faces "
+        f"{told['side']}? "
         f"Type `faces {told['side']}` or `on the {told['side']} side`."
     )
 

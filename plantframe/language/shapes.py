@@ -10,12 +10,14 @@ finds its pattern by what is in it and not by where it stands.
 from __future__ import annotations
 
 import re
-from functools import lru_cache
+from functools import cache
 from typing import TYPE_CHECKING
 
 from plantframe.frozen import frozen
 from plantframe.language import slots
-from plantframe.language.values import Measure, Number, Phrase, Word, plain
+from plantframe.language.items import Taken, cut, word_at
+from plantframe.language.near import one_slip
+from plantframe.language.values import Number, Phrase, Word, plain
 
 if TYPE_CHECKING:
     from collections.abc import Sequence
@@ -24,27 +26,64 @@ if TYPE_CHECKING:
 
 # Words that carry no fact of their own between two that do.
 SMALL = frozenset(
-    "a an the of and with each about some at all in only is are it its for to them one".split()
+    [
+        "a",
+        "an",
+        "the",
+        "of",
+        "and",
+        "with",
+        "each",
+        "about",
+        "some",
+        "at",
+        "all",
+        "in",
+        "only",
+        "is",
+        "are",
+        "it",
+        "its",
+        "for",
+        "to",
+        "them",
+        "one",
+    ]
 ) | {"@", "-", "–", "—", "+", "&", "=", ":", ";", "."}
+
+# Other ways to write `of` after a count.
+_OF = ("@", "off", "no", "nr", "no.")
+
+_MEASURE_AND_WORD = 2  # pieces of a pattern such as `{length:down} down`
+
+Choices = tuple[tuple[str, ...], ...]
 
 
 @frozen
 class Piece:
-    """One place in a pattern: a slot (`type` given) or words that must stand there."""
+    """One place in a pattern: a slot (`type` given) or words that must stand there.
+
+    choices   the words that may stand there, the longest first; `word` the one to be offered
+    """
 
     type: str = ""
     name: str = ""
-    choices: tuple[tuple[str, ...], ...] = ()
+    choices: Choices = ()
     optional: bool = False
+    word: str = ""
 
 
 @frozen
 class Pattern:
-    """A run of pieces, and whether it may come more than once in a fact."""
+    """A run of pieces, and whether it may come more than once in a fact.
+
+    ends   for each piece, the words at which a run of words standing there ends
+    """
 
     pieces: tuple[Piece, ...]
     repeats: bool
     text: str
+    ends: tuple[slots.Stops, ...] = ()
 
     @property
     def literals(self) -> int:
@@ -62,9 +101,24 @@ class Pattern:
         return tuple(piece.name for piece in self.pieces if piece.type)
 
     @property
+    def must_fill(self) -> frozenset[str]:
+        """The slots it cannot do without."""
+        return frozenset(piece.name for piece in self.pieces if piece.type and not piece.optional)
+
+    @property
     def greedy(self) -> bool:
         """Holds a slot that takes any run of words, so it is tried after the others."""
         return any(piece.type in slots.RUNS for piece in self.pieces)
+
+    @property
+    def is_bare(self) -> bool:
+        """A measure without a word that says what it is for."""
+        return not self.literals and self.pieces[0].type in {"length", "lengths"}
+
+    @property
+    def takes_stuff(self) -> bool:
+        """Takes words of any kind, such as the name of a wood."""
+        return self.pieces[0].type == "stuff"
 
     @property
     def catches_all(self) -> bool:
@@ -84,7 +138,10 @@ class Slot:
 
 @frozen
 class Leftover:
-    """Words of a phrase that no pattern took. `missing_unit` names the slot a figure was meant for."""
+    """Words of a phrase that no pattern took.
+
+    missing_unit   the slot a figure without a unit was meant for, or ""
+    """
 
     text: str
     column: int
@@ -99,283 +156,301 @@ class Match:
     leftovers: tuple[Leftover, ...]
 
 
-TWO = 2  # a measure and its word
-
-
-@lru_cache(maxsize=None)
+# ---- compiling ------------------------------------------------------------------------------
+@cache
 def patterns(shape: str) -> tuple[Pattern, ...]:
-    """Compile a shape."""
-    out = []
-    for part in re.split(r",\s*(?![^{]*\})", shape):
-        text = part.strip()
-        if not text:
-            continue
-        repeats = text.endswith("*")
-        pieces = []
-        for token in re.findall(r"\{[^}]*\}\??|\S+", text.rstrip("*")):
-            if token.startswith("{"):
-                optional = token.endswith("?")
-                inner = token.rstrip("?")[1:-1]
-                kind, _, name = inner.partition(":")
-                if "|" in kind or kind not in slots.TYPES:
-                    # a word that is no type stands for itself: `{none:none}`
-                    choices = tuple(tuple(choice.split()) for choice in kind.split("|"))
-                    pieces.append(Piece("choice", name or "kind", choices, optional))
-                else:
-                    pieces.append(Piece(kind, name or kind, (), optional))
-            else:
-                optional = token.endswith("?")
-                words = token.replace("?", "").split("/")
-                if "of" in words:
-                    words.append("@")  # `4 @ 8 ft`
-                choices = tuple(tuple(word.split("_")) for word in words)
-                pieces.append(Piece("", "", choices, optional))
-        out.append(Pattern(tuple(pieces), repeats, text))
-    return tuple(out)
-
-
-@lru_cache(maxsize=None)
-def _ordered(shape: str) -> tuple[Pattern, ...]:
-    """Surest first: patterns with words before bare ones, runs of words last."""
+    """The patterns of a shape as written."""
+    parts = [part.strip() for part in re.split(r",\s*(?![^{]*\})", shape)]
+    plain_ones = [_pattern(part) for part in parts if part]
     return tuple(
-        sorted(
-            patterns(shape),
-            key=lambda pattern: (pattern.greedy, -pattern.literals, -pattern.needed),
+        Pattern(
+            one.pieces,
+            one.repeats,
+            one.text,
+            tuple(_ends(one, place, plain_ones) for place in range(len(one.pieces))),
         )
+        for one in plain_ones
     )
 
 
+def _pattern(text: str) -> Pattern:
+    pieces = tuple(_piece(token) for token in re.findall(r"\{[^}]*\}\??|\S+", text.rstrip("*")))
+    return Pattern(pieces, text.endswith("*"), text)
+
+
+def _piece(token: str) -> Piece:
+    optional = token.endswith("?")
+    if token.startswith("{"):
+        kind, _, name = token.rstrip("?")[1:-1].partition(":")
+        if kind in slots.TYPES:
+            return Piece(kind, name or kind, (), optional)
+        # a word that is no type stands for itself: `{none:none}`
+        choices = tuple(tuple(choice.split()) for choice in kind.split("|"))
+        return Piece("choice", name or "kind", _longest_first(choices), optional)
+    words = token.replace("?", "").split("/")
+    if "of" in words:
+        words += _OF
+    choices = tuple(tuple(word.split("_")) for word in words)
+    return Piece("", "", _longest_first(choices), optional, words[0].replace("_", " "))
+
+
+def _longest_first(choices: Choices) -> Choices:
+    return tuple(sorted(choices, key=len, reverse=True))
+
+
+def _ends(pattern: Pattern, place: int, every: Sequence[Pattern]) -> slots.Stops:
+    """The words at which a run of words ends: what follows in its pattern, or opens another."""
+    ends: set[tuple[str, ...]] = set()
+    for piece in pattern.pieces[place + 1 :]:
+        if not piece.type:
+            ends.update(piece.choices)
+            if not piece.optional:
+                break
+    for other in every:
+        first = other.pieces[0]
+        if other is not pattern and not first.type and not first.optional:
+            ends.update(first.choices)
+    return frozenset(ends)
+
+
+@cache
+def _ordered(shape: str, strict: bool) -> tuple[Pattern, ...]:  # noqa: FBT001 - part of the key
+    """Surest first: patterns with words before bare ones, runs of words last."""
+    found = sorted(
+        patterns(shape), key=lambda pattern: (pattern.greedy, -pattern.literals, -pattern.needed)
+    )
+    return tuple(pattern for pattern in found if not (strict and pattern.catches_all))
+
+
+# ---- matching -------------------------------------------------------------------------------
 def match(shape: str, phrases: Sequence[Phrase], *, strict: bool = False) -> Match:
     """Fit a fact's phrases to its shape, each phrase from left to right.
 
     strict   leave out the patterns that take any words at all
     """
-    found: list[Slot] = []
-    left: list[Leftover] = []
-    used: set[Pattern] = set()
-    ordered = _ordered(shape)
-    if strict:
-        ordered = tuple(pattern for pattern in ordered if not pattern.catches_all)
+    matching = _Matching(_ordered(shape, strict), literal_words(shape))
     for phrase in phrases:
+        matching.read(phrase)
+    return Match(tuple(matching.found), tuple(matching.left))
+
+
+class _Matching:
+    """The state of fitting one fact: which patterns are used, which slots are filled."""
+
+    def __init__(self, ordered: tuple[Pattern, ...], words: tuple[str, ...]) -> None:
+        self.ordered = ordered
+        self.words = words
+        self.used: set[int] = set()
+        self.filled: set[str] = set()
+        self.found: list[Slot] = []
+        self.left: list[Leftover] = []
+
+    def read(self, phrase: Phrase) -> None:
+        """Take what fits from one phrase; the rest is left over."""
         at = 0
         unread: list[Item] = []
+        bare: tuple[int, int] | None = None  # the pattern and the item of a measure just taken
         while at < len(phrase.items):
-            bare = _bare_measure(ordered, used, phrase, at)
-            if bare is not None:
-                # `18 down`: a depth without its unit is asked about, and never taken for a count
-                _flush(unread, phrase, ordered, used, left)
-                name, after = bare
-                text = phrase.text[phrase.items[at].at : phrase.items[after - 1].end]
-                left.append(Leftover(text, phrase.column + phrase.items[at].at, name))
+            unitless = self.unitless(phrase, at)
+            if unitless is not None:
+                self.leave(unread, phrase)
+                bare = None
+                name, after = unitless
+                column = phrase.column + phrase.items[at].at
+                self.left.append(Leftover(cut(phrase, at, after), column, name))
                 at = after
                 continue
-            taken = _best(ordered, used, phrase, at)
-            if taken is not None:
-                pattern, new, after = taken
-                _flush(unread, phrase, ordered, used, left)
-                found += new
-                if not pattern.repeats:
-                    used.add(pattern)
-                at = after
+            taken = self.best(phrase, at)
+            if taken is None:
+                item = phrase.items[at]
+                if bare is not None and isinstance(item.value, Word) and _weighs(item):
+                    # `18 in donw`: what the measure is for was said, only not understood
+                    unread.append(self.give_back(bare, phrase))
+                bare = None
+                unread.append(item)
+                at += 1
                 continue
-            unread.append(phrase.items[at])
-            at += 1
-        _flush(unread, phrase, ordered, used, left)
-    return Match(tuple(found), tuple(left))
+            self.leave(unread, phrase)
+            number, new, after = taken
+            pattern = self.ordered[number]
+            self.found += new
+            if not pattern.repeats:
+                self.used.add(number)
+                self.filled.update(slot.name for slot in new)
+            bare = (number, at) if pattern.is_bare and after == at + 1 else None
+            at = after
+        self.leave(unread, phrase)
+
+    def unitless(self, phrase: Phrase, at: int) -> tuple[str, int] | None:
+        """The length that a figure without a unit stands for by its word, and the item after.
+
+        `18 down` is a depth without its unit, and never a count.
+        """
+        for number, pattern in enumerate(self.ordered):
+            if number in self.used or len(pattern.pieces) != _MEASURE_AND_WORD:
+                continue
+            one, other = pattern.pieces
+            if one.type == "length" and not other.type and not other.optional:
+                figure, words = at, _take(other, frozenset(), phrase, at + 1)
+                after = words[1] if words else 0
+            elif other.type == "length" and not one.type and not one.optional:
+                words = _take(one, frozenset(), phrase, at)
+                figure = words[1] if words else len(phrase.items)
+                after = figure + 1 if figure + 1 == len(phrase.items) else 0
+            else:
+                continue
+            if after and isinstance(phrase.items[figure].value, Number):
+                return one.name or other.name, after
+        return None
+
+    def give_back(self, bare: tuple[int, int], phrase: Phrase) -> Item:
+        """Undo the last measure taken, and hand its item back."""
+        number, at = bare
+        slot = self.found.pop()
+        self.used.discard(number)
+        if not any(other.name == slot.name for other in self.found):
+            self.filled.discard(slot.name)
+        return phrase.items[at]
+
+    def best(self, phrase: Phrase, at: int) -> tuple[int, list[Slot], int] | None:
+        """The surest pattern that fits here: its number, its slots, the item after."""
+        for number, pattern in enumerate(self.ordered):
+            if number in self.used or (not pattern.repeats and pattern.must_fill & self.filled):
+                continue
+            got = _fit(pattern, 0, phrase, at)
+            if got is None or got[1] == at:
+                continue
+            if pattern.takes_stuff and self.looks_like_a_slip(phrase, at, got[1]):
+                continue
+            return number, got[0], got[1]
+        return None
+
+    def looks_like_a_slip(self, phrase: Phrase, at: int, after: int) -> bool:
+        """Whether one of these words is a letter away from a word the fact knows (`donw`)."""
+        typed = [word_at(phrase, place) for place in range(at, after)]
+        return any(_slip_of(word, known) for word in typed for known in self.words)
+
+    def leave(self, unread: list[Item], phrase: Phrase) -> None:
+        """Keep what could not be matched, unless it is small words or asked about already."""
+        doubted = unread and any(
+            unread[0].at <= doubt.at < unread[-1].end for doubt in phrase.doubts
+        )
+        weighty = [item for item in unread if _weighs(item)]
+        unread.clear()
+        if not weighty or doubted:
+            return
+        text = phrase.text[weighty[0].at : weighty[-1].end]
+        column = phrase.column + weighty[0].at
+        self.left.append(Leftover(text, column, self.unit_wanted(weighty, phrase)))
+
+    def unit_wanted(self, weighty: list[Item], phrase: Phrase) -> str:
+        """The measure a bare figure was most likely meant for, or nothing."""
+        if not any(isinstance(item.value, Number) for item in weighty):
+            return ""
+        near = {plain(item.value) for item in phrase.items}
+        bare = ""
+        for number, pattern in enumerate(self.ordered):
+            if number in self.used:
+                continue
+            for place, piece in enumerate(pattern.pieces):
+                if piece.type not in slots.MEASURES:
+                    continue
+                others = (*pattern.pieces[:place], *pattern.pieces[place + 1 :])
+                words = {" ".join(choice) for one in others for choice in one.choices}
+                if words & near:
+                    return piece.name
+                if not pattern.literals and piece.type == "length":
+                    bare = bare or piece.name
+        return bare
 
 
-def _bare_measure(
-    ordered: tuple[Pattern, ...], used: set[Pattern], phrase: Phrase, at: int
-) -> tuple[str, int] | None:
-    """The length slot that a figure without a unit stands in by its word, and the item after."""
-    first = phrase.items[at].value
-    for pattern in ordered:
-        if pattern in used or len(pattern.pieces) != TWO:
-            continue
-        one, other = pattern.pieces
-        if one.type == "length" and not other.type and not other.optional:
-            if isinstance(first, Number):
-                after = _words(phrase.items, at + 1, other.choices)
-                if after is not None:
-                    return one.name, after
-        elif other.type == "length" and not one.type and not one.optional:
-            after = _words(phrase.items, at, one.choices)
-            if after is not None and after < len(phrase.items):
-                alone = after + 1 == len(phrase.items)
-                if alone and isinstance(phrase.items[after].value, Number):
-                    return other.name, after + 1
-    return None
+def _slip_of(word: str, known: str) -> bool:
+    """A letter away, where the letter is no ending (`sand` is no slip of `sandy`)."""
+    if len(word) < 4 or not one_slip(word, known):
+        return False
+    longer = max(word, known, key=len)
+    return longer[:-1] not in {word, known} or longer[-1] not in "sy"
 
 
-def _best(
-    ordered: tuple[Pattern, ...], used: set[Pattern], phrase: Phrase, at: int
-) -> tuple[Pattern, list[Slot], int] | None:
-    for pattern in ordered:
-        if pattern in used:
-            continue
-        got = _fit(pattern, phrase, at, ordered)
-        if got is not None:
-            return pattern, got[0], got[1]
-    return None
+def _weighs(item: Item) -> bool:
+    return not (isinstance(item.value, Word) and item.value.plain in SMALL | {""})
 
 
-def _fit(
-    pattern: Pattern, phrase: Phrase, at: int, ordered: tuple[Pattern, ...]
-) -> tuple[list[Slot], int] | None:
-    """The pattern's slots from item `at` on, and the item after; None where it does not fit."""
+def _fit(pattern: Pattern, place: int, phrase: Phrase, at: int) -> tuple[list[Slot], int] | None:
+    """Fit a pattern's pieces from `place` on to a phrase's items from `at` on.
+
+    Gives their slots and the item after; None where they do not fit.
+    """
     filled: list[Slot] = []
-    start = at
-    items = phrase.items
-    for place, piece in enumerate(pattern.pieces):
-        if not piece.type:
-            after = _words(items, at, piece.choices)
-            if after is None:
-                if piece.optional:
-                    continue
-                return None
-            at = after
-            continue
-        if at >= len(items):
-            if piece.optional:
-                continue
-            return None
-        if piece.type == "choice":
-            after = _words(items, at, piece.choices)
-            if after is None:
-                if piece.optional:
-                    continue
-                return None
-            value: object = " ".join(plain(item.value) for item in items[at:after])
-            filled.append(_slot(piece.name, value, phrase, at, after))
-            at = after
-            continue
-        stops = _stops(pattern, place, ordered)
-        if piece.type in slots.RUNS and place + 1 < len(pattern.pieces):
-            ended = _run_then(pattern, place, phrase, at, stops, ordered)
-            if ended is None:
-                return None
-            run, more, after = ended
-            filled.append(run)
-            filled += more
-            return filled, after
-        got = slots.take(piece.type, phrase, at, stops)
+    for number in range(place, len(pattern.pieces)):
+        piece = pattern.pieces[number]
+        if piece.type in slots.RUNS and number + 1 < len(pattern.pieces):
+            rest = _run_then(pattern, number, phrase, at)
+            return None if rest is None else ([*filled, *rest[0]], rest[1])
+        got = _take(piece, pattern.ends[number], phrase, at)
         if got is None:
             if piece.optional:
                 continue
             return None
         value, after = got
-        filled.append(_slot(piece.name, value, phrase, at, after))
+        if piece.type:
+            filled.append(_slot(piece.name, value, phrase, at, after))
         at = after
-    if at == start:
-        return None
     return filled, at
 
 
-def _run_then(
-    pattern: Pattern,
-    place: int,
-    phrase: Phrase,
-    at: int,
-    stops: frozenset[tuple[str, ...]],
-    ordered: tuple[Pattern, ...],
-) -> tuple[Slot, list[Slot], int] | None:
-    """A run of words and the rest of its pattern: the longest run that lets the rest fit."""
-    got = slots.take(pattern.pieces[place].type, phrase, at, stops)
-    if got is None:
+def _take(piece: Piece, ends: slots.Stops, phrase: Phrase, at: int) -> Taken:
+    """What one piece takes from item `at` on."""
+    if at >= len(phrase.items):
         return None
-    rest = Pattern(pattern.pieces[place + 1 :], repeats=False, text=pattern.text)
+    if piece.type and piece.type != "choice":
+        return slots.take(piece.type, phrase, at, ends)
+    for choice in piece.choices:
+        if all(word_at(phrase, at + step) == word for step, word in enumerate(choice)):
+            return " ".join(choice), at + len(choice)
+    return None
+
+
+def _run_then(
+    pattern: Pattern, place: int, phrase: Phrase, at: int
+) -> tuple[list[Slot], int] | None:
+    """A run of words and the rest of its pattern: the longest run that lets the rest fit."""
+    piece = pattern.pieces[place]
+    got = (
+        slots.take(piece.type, phrase, at, pattern.ends[place]) if at < len(phrase.items) else None
+    )
+    if got is None:
+        return _fit(pattern, place + 1, phrase, at) if piece.optional else None
     for after in range(got[1], at, -1):
-        fitted = _fit(rest, phrase, after, ordered)
-        if fitted is None and rest.needed == 0:
-            fitted = [], after
-        if fitted is not None:
-            text = phrase.text[phrase.items[at].at : phrase.items[after - 1].end]
-            value = got[0] if after == got[1] else text
-            run = _slot(pattern.pieces[place].name, value, phrase, at, after)
-            return run, fitted[0], fitted[1]
+        rest = _fit(pattern, place + 1, phrase, after)
+        if rest is not None:
+            value = got[0] if after == got[1] else cut(phrase, at, after)
+            return [_slot(piece.name, value, phrase, at, after), *rest[0]], rest[1]
     return None
 
 
 def _slot(name: str, value: object, phrase: Phrase, at: int, after: int) -> Slot:
-    first, last = phrase.items[at], phrase.items[after - 1]
-    return Slot(name, value, phrase.text[first.at : last.end], phrase.column + first.at)
+    return Slot(name, value, cut(phrase, at, after), phrase.column + phrase.items[at].at)
 
 
-def _stops(
-    pattern: Pattern, place: int, ordered: tuple[Pattern, ...]
-) -> frozenset[tuple[str, ...]]:
-    """The words at which a run of words ends: what follows in this pattern, or opens another."""
-    stops: set[tuple[str, ...]] = set()
-    for piece in pattern.pieces[place + 1 :]:
-        if not piece.type:
-            stops.update(piece.choices)
-            if not piece.optional:
-                break
-    for other in ordered:
-        first = other.pieces[0]
-        if other is not pattern and not first.type and not first.optional:
-            stops.update(first.choices)
-    return frozenset(stops)
+@cache
+def literal_words(shape: str) -> tuple[str, ...]:
+    """The words of three letters and more that a shape itself holds, for near ones."""
+    return tuple(
+        dict.fromkeys(
+            word
+            for pattern in patterns(shape)
+            for piece in pattern.pieces
+            for choice in piece.choices
+            for word in choice
+            if len(word) > 2
+        )
+    )
 
 
-def _words(items: Sequence[Item], at: int, choices: tuple[tuple[str, ...], ...]) -> int | None:
-    """The item after one of the choices, if it stands at `at`."""
-    for choice in sorted(choices, key=len, reverse=True):
-        if at + len(choice) <= len(items) and all(
-            plain(items[at + step].value) == word for step, word in enumerate(choice)
-        ):
-            return at + len(choice)
-    return None
-
-
-def _flush(
-    unread: list[Item],
-    phrase: Phrase,
-    ordered: tuple[Pattern, ...],
-    used: set[Pattern],
-    left: list[Leftover],
-) -> None:
-    """What could not be matched: nothing where it is small words, else one leftover."""
-    if not unread:
-        return
-    doubted = any(
-        unread[0].at <= at < unread[-1].end for _, at, _ in phrase.doubts
-    )  # already asked about
-    weighty = [
-        item
-        for item in unread
-        if not (isinstance(item.value, Word) and item.value.plain in SMALL | {""})
-    ]
-    if weighty and not doubted:
-        text = phrase.text[weighty[0].at : weighty[-1].end]
-        column = phrase.column + weighty[0].at
-        left.append(Leftover(text, column, _unit_wanted(weighty, phrase, ordered, used)))
-    unread.clear()
-
-
-def _unit_wanted(
-    weighty: list[Item], phrase: Phrase, ordered: tuple[Pattern, ...], used: set[Pattern]
-) -> str:
-    """The length slot a bare figure was most likely meant for, or nothing."""
-    number = next((item for item in weighty if isinstance(item.value, Number)), None)
-    if number is None or isinstance(number.value, Measure):
-        return ""
-    near = {plain(item.value) for item in phrase.items}
-    bare = ""
-    for pattern in ordered:
-        if pattern in used:
-            continue
-        for place, piece in enumerate(pattern.pieces):
-            if piece.type not in slots.MEASURES:
-                continue
-            words = {
-                " ".join(choice)
-                for other in (*pattern.pieces[:place], *pattern.pieces[place + 1 :])
-                if not other.type
-                for choice in other.choices
-            }
-            if words & near:
-                return piece.name
-            if not pattern.literals and piece.type == "length":
-                bare = bare or piece.name
-    return bare
+@cache
+def without(shape: str, *names: str) -> str:
+    """The shape without the patterns that fill any of these slots."""
+    return ", ".join(
+        pattern.text for pattern in patterns(shape) if not set(pattern.slots) & set(names)
+    )

@@ -1,0 +1,107 @@
+"""The heads of blocks: the name, and which of the phrases after it are facts of their own."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+from plantframe.catalogue.names import named
+from plantframe.frozen import replace
+from plantframe.language import slots
+from plantframe.language.declarations import find_fact
+from plantframe.language.shapes import match
+from plantframe.language.values import Number, Phrase, Season, Word
+
+if TYPE_CHECKING:
+    from collections.abc import Sequence
+
+    from plantframe.language.declarations import BlockWord, FactWord
+
+# Words before the date of a task that stands in its name: `order seed by 15 January`.
+_DATE_WORDS = frozenset({"by", "before", "on", "after"})
+
+
+def name_of(declared: BlockWord, found: Sequence[Phrase]) -> tuple[str, list[Phrase]]:
+    """The block's name and the phrases after it."""
+    first = found[0]
+    rest = replace(first, items=first.items[1:])
+    after = [rest, *found[1:]] if rest.items else list(found[1:])
+    if not rest.items:
+        return "", after
+    text = first.text[rest.items[0].at :]
+    if declared.word in {"log", "note"}:
+        column = first.column + rest.items[0].at
+        return "", [Phrase(text, column, rest.items), *found[1:]]
+    if declared.word in {"shed", "yard", "house"}:
+        # these may go without a name; a place is no name
+        got = match(declared.shape, [rest])
+        placed = bool(got.slots) and not got.leftovers
+        return ("", after) if placed else (text, list(found[1:]))
+    if not declared.named:
+        return "", after
+    cut = _cut(declared.word, rest)
+    if cut is None:
+        return text.rstrip(":").strip(), list(found[1:])
+    tail = replace(rest, items=rest.items[cut:])
+    before = rest.items[:cut]
+    name = first.text[before[0].at : before[-1].end].rstrip(":") if before else ""
+    return name or ("" if declared.word != "garden" else tail.text), [tail, *found[1:]]
+
+
+def _cut(word: str, rest: Phrase) -> int | None:
+    """Where the name ends before what is plainly no part of it: a garden's year, a task's date."""
+    last = rest.items[-1].value
+    if word == "garden":
+        year = isinstance(last, Season) or (isinstance(last, Number) and 1900 <= last.value <= 2100)
+        return len(rest.items) - 1 if year else None
+    if word == "task":
+        for place in range(1, len(rest.items) - 1):
+            value = rest.items[place].value
+            if not isinstance(value, Word) or value.plain not in _DATE_WORDS:
+                continue
+            taken = slots.take("date", rest, place + 1, frozenset())
+            if taken is not None and taken[1] == len(rest.items):
+                return place
+    return None
+
+
+def head_parts(
+    declared: BlockWord, rest: Sequence[Phrase]
+) -> tuple[list[Phrase], list[tuple[FactWord, int, Phrase]]]:
+    """The phrases of a head that are its own, and those that are facts (`built 2024`)."""
+    own: list[Phrase] = []
+    facts: list[tuple[FactWord, int, Phrase]] = []
+    for part in rest:
+        fact, count = find_fact(part.words, declared.word)
+        if fact is None or declared.word not in fact.blocks or declared.word in {"task", "want"}:
+            own.append(part)
+        elif _is_fact(declared, fact, count, part):
+            facts.append((fact, count, part))
+        else:
+            own.append(part)
+    return own, facts
+
+
+def _is_fact(declared: BlockWord, fact: FactWord, count: int, part: Phrase) -> bool:
+    """`faces east` is a fact; `stakes` and `net frame` are kinds, though facts begin so too."""
+    if "{kind}" in declared.shape and named("structure", part.text):
+        return False
+    tail = replace(part, items=part.items[count:])
+    if not tail.items:
+        return not fact.must_say
+    got = match(fact.shape, [tail], strict=True)
+    if count > 1 or (got.slots and not got.leftovers):
+        return True
+    head = match(declared.shape, [part])  # `painted brick` is what a wall is made of
+    return not head.slots or bool(head.leftovers)
+
+
+def looks_like_a_head(found: Sequence[Phrase]) -> bool:
+    """A word and then a name with a capital, and more after a comma: `fram Bean Net, net frame`."""
+    items = found[0].items
+    return (
+        len(found) > 1
+        and len(items) > 1
+        and isinstance(items[0].value, Word)
+        and items[0].value.text.isalpha()
+        and items[1].value.text[:1].isupper()
+    )

@@ -1,0 +1,282 @@
+"""What is said of a line that could be read only in part: which slip, where, and what to type."""
+
+from __future__ import annotations
+
+import re
+from typing import TYPE_CHECKING
+
+from plantframe.frozen import replace
+from plantframe.language.declarations import block_words, fact_words
+from plantframe.language.edits import Edit, rewrite
+from plantframe.language.figures import either_way, figure
+from plantframe.language.mistakes import Mistake, Where
+from plantframe.language.near import MOST, near_words, one_slip
+from plantframe.language.phrases import phrase
+from plantframe.language.shapes import literal_words, patterns
+from plantframe.language.values import Measure
+
+if TYPE_CHECKING:
+    from collections.abc import Iterable, Sequence
+
+    from plantframe.language.declarations import FactWord
+    from plantframe.language.shapes import Leftover, Slot
+    from plantframe.language.values import Phrase
+
+# Lengths outside these are asked about, not refused: (least, most, what is usual), in metres. By
+# the fact's word and the slot, else by the slot.
+_USUAL = {
+    ("bays", "length"): (0.03, 60.0, "1 to 10 m (4 to 33 ft)"),
+    ("spacing", "lengths"): (0.02, 12.0, "2 cm to 4 m (1 in to 13 ft)"),
+    ("mesh", "length"): (0.001, 0.5, "5 mm to 20 cm (¼ to 8 in)"),
+    ("gap", "length"): (0.005, 1.0, "5 to 20 cm (2 to 8 in)"),
+    ("hooks", "length"): (0.01, 1.0, "10 to 20 cm (4 to 8 in)"),
+    ("kerf", "length"): (0.0005, 0.02, "1 to 8 mm"),
+    ("overhang", "length"): (0.0, 2.0, "5 to 20 cm (2 to 8 in)"),
+    ("pins", "length"): (0.03, 0.4, "10 to 15 cm (4 to 6 in)"),
+    ("screws", "length"): (0.01, 0.4, "3 to 15 cm (1 to 6 in)"),
+    ("stick", "length"): (0.03, 15.0, "10 cm to 8 m (4 in to 26 ft)"),
+    ("", "down"): (0.02, 3.0, "15 cm to 1.2 m (6 in to 4 ft)"),
+    ("", "up"): (0.02, 15.0, "30 cm to 4 m (1 to 13 ft)"),
+    ("", "mesh"): (0.001, 0.5, "5 mm to 20 cm (¼ to 8 in)"),
+    ("", "apart"): (0.01, 30.0, "2 cm to 10 m (1 in to 33 ft)"),
+    ("", "reach"): (1.2, 3.0, "1.6 to 2.4 m (5 to 8 ft)"),
+}
+_ANY_LENGTH = (0.0, 200.0, "less than 200 m (650 ft)")
+
+_IMPERIAL = re.compile(r"\d\s?(?:ft|feet|foot|in\b|inch|['\"′″])")
+_METRIC = re.compile(r"\d\s?(?:mm|cm|m|metres?|meters?)\b")
+_FIGURE = re.compile(r"\d+(?:[.,]\d+)?(?:[ -]\d/\d|[½¼¾])?")
+_COUNT_TIMES_SIZE = re.compile(r"(\d+)\s*[xX×*]\s+(\d+(?:\.\d+)?\s?[xX×]\s?\d+(?:\.\d+)?)")
+_FIGURE_IN_NAME = re.compile(r"(\d+) in ([A-Z].*)")
+
+
+class Slips:
+    """The slips of one file, as they are found.
+
+    lines   the file's lines as typed
+    """
+
+    def __init__(self, file: str, lines: Sequence[str]) -> None:
+        self.file = file
+        self.lines = lines
+        self.found: list[Mistake] = []
+
+    def say(self, slip: str, where: Where, edits: Iterable[Edit] = (), /, **told: str) -> None:
+        """Keep a mistake."""
+        self.found.append(Mistake(slip, where, told, tuple(edits)))
+
+    def once(self, slip: str, where: Where, /, **told: str) -> None:
+        """Keep a mistake, unless one of its name was kept before in this file."""
+        if not any(old.name == slip for old in self.found):
+            self.say(slip, where, **told)
+
+    # -- words ----------------------------------------------------------------------------
+    def unknown_fact(self, found: Sequence[Phrase], where: Where, block: str) -> None:
+        """A line under a block that opens with no word known there."""
+        first = found[0]
+        word = first.items[0].value.text
+        known = fact_words(block)
+        near = near_words(word.lower(), known)
+        near += tuple(
+            other for other in known if word.lower() in other.split() and other not in near
+        )
+        edits = [rewrite(where, word, other) for other in near[:2]]
+        told = {"text": first.text[:60], "near": ", ".join(near[:MOST])}
+        self.say("unknown-word", where, edits, **told)
+
+    def unknown_block(self, found: Sequence[Phrase], where: Where) -> tuple[str, ...]:
+        """A line in column one that opens with no block word; gives the near ones."""
+        word = found[0].items[0].value.text
+        near = near_words(word.lower(), block_words())
+        edits = [rewrite(where, word, other) for other in near]
+        self.say("unknown-block", where, edits, word=word[:40], near=", ".join(near))
+        return near
+
+    def leftovers(
+        self,
+        left: Sequence[Leftover],
+        declared: FactWord | None,
+        filled: Sequence[Slot],
+        where: Where,
+        *,
+        block: str,
+        shape: str,
+    ) -> None:
+        """What no part of a fact's shape took, each said as what it most likely is."""
+        for one in left:
+            place = replace(where, column=one.column)
+            if one.missing_unit:
+                self.no_unit(one.text, place)
+            elif not (
+                self.count_or_size(one.text, place)
+                or self.inches_or_in(one.text, place)
+                or self.which_length(one, shape, filled, place)
+                or self.which_day(one.text, shape, filled, place)
+            ):
+                self.unknown_words(one.text, shape, declared, place, block)
+
+    def unknown_words(
+        self, text: str, shape: str, declared: FactWord | None, where: Where, block: str
+    ) -> None:
+        """Words within a fact that mean nothing there."""
+        known = literal_words(shape)
+        edits: list[Edit] = []
+        near: list[str] = []
+        for word in text.split():
+            if len(word) < 4:
+                continue
+            slips = [other for other in known if one_slip(word.lower(), other)]
+            slips = slips or list(near_words(word.lower(), known))
+            edits += [rewrite(where, word, other) for other in slips[:2]]
+            near += slips
+        if not near:
+            near += near_words(text.split(maxsplit=1)[0].lower(), fact_words(block))
+        example = declared.example.split("\n")[0] if declared is not None else ""
+        told = {"text": text[:60], "near": ", ".join(near[:4]), "example": example}
+        self.say("unknown-word", where, edits[:2], **told)
+
+    def which_day(self, text: str, shape: str, filled: Sequence[Slot], where: Where) -> bool:
+        """A fact that waits for a date got words that name none."""
+        names = {slot.name for slot in filled}
+        waits = any(
+            pattern.pieces[0].type in {"date", "dates"} and not pattern.must_fill & names
+            for pattern in patterns(shape)
+            if pattern.needed == 1
+        )
+        if not waits or names:
+            return False
+        self.say("which-day", where, text=text[:60])
+        return True
+
+    # -- figures --------------------------------------------------------------------------
+    def count_or_size(self, text: str, where: Where) -> bool:
+        """Ask whether `4 x 2x4` is four of them, or three sides."""
+        if not (found := _COUNT_TIMES_SIZE.fullmatch(text)):
+            return False
+        count, size = found[1], found[2]
+        write = f"{count} of {size}"
+        readings = f"{write}, or a stick of three sizes"
+        edit = rewrite(where, text, write)
+        self.say("count-or-size", where, (edit,), text=text, readings=readings, write=write)
+        return True
+
+    def inches_or_in(self, text: str, where: Where) -> bool:
+        """Ask whether `5 in Long Bed` is five inches, or five plants in it."""
+        if not (found := _FIGURE_IN_NAME.fullmatch(text)):
+            return False
+        edit = rewrite(where, text, f"{found[1]} plants, in {found[2]}")
+        told = {"text": text, "figure": found[1], "name": found[2]}
+        self.say("inches-or-in", where, (edit,), **told)
+        return True
+
+    def which_length(
+        self, left: Leftover, shape: str, filled: Sequence[Slot], where: Where
+    ) -> bool:
+        """Ask what a length without a word is for, where the fact has words for lengths."""
+        items = phrase(left.text, left.column).items
+        value = items[0].value
+        if len(items) != 1 or not isinstance(value, Measure) or value.dimension != "length":
+            return False
+        names = {slot.name for slot in filled}
+        words: dict[str, None] = {}
+        for pattern in patterns(shape):
+            pieces = pattern.pieces
+            length_first = pieces[0].type == "length" and pieces[0].name not in names
+            if length_first and len(pieces) > 1 and pieces[1].word and not pieces[1].optional:
+                words[pieces[1].word] = None
+        if not words:
+            return False
+        offered = [f"{left.text} {word}" for word in list(words)[:3]]
+        *most, last = [f"`{one}`" for one in offered]
+        choices = f"{', '.join(most)} or {last}" if most else last
+        edits = [rewrite(where, left.text, one) for one in offered]
+        self.say("which-length", where, edits, text=left.text, choices=choices)
+        return True
+
+    def no_unit(self, text: str, where: Where) -> None:
+        """A figure that wants a unit: the other lengths of the block say which is likely."""
+        found = _FIGURE.search(text)
+        number = found.group() if found else text
+        imperial, metric = self.units_here(where.line)
+        value = figure(number) or 0.0
+        if imperial and not metric:
+            likely = "in" if value > 8 else "ft"
+            name = {"in": "inches", "ft": "feet"}[likely]
+            units = "in or ft"
+            said = f"The other lengths here are in feet and inches, so {name} is likely."
+            choices = [likely, "ft" if likely == "in" else "in"]
+        elif metric and not imperial:
+            likely = "mm" if value >= 400 else "cm" if value > 8 else "m"
+            units = "mm, cm or m"
+            said = f"The other lengths here are metric, so {likely} is likely."
+            choices = [likely]
+        else:
+            units, said, choices = "in or cm", "", ["in", "cm"]
+        edits = [rewrite(where, number, f"{number} {unit}") for unit in choices]
+        self.say("no-unit", where, edits, figure=number, units=units, likely=said)
+
+    def units_here(self, line: int) -> tuple[bool, bool]:
+        """Whether the other lengths of this block, or else of the file, are imperial, metric."""
+        first = line - 1
+        while first > 0 and self.lines[first][:1] in {" ", "\t", "\u00a0"}:
+            first -= 1
+        last = line
+        while last < len(self.lines) and self.lines[last][:1] in {" ", "\t", "\u00a0"}:
+            last += 1
+        for text in ("\n".join(self.lines[first:last]), "\n".join(self.lines)):
+            imperial, metric = bool(_IMPERIAL.search(text)), bool(_METRIC.search(text))
+            if imperial or metric:
+                return imperial, metric
+        return False, False
+
+    def doubts(self, part: Phrase, where: Where) -> None:
+        """What a phrase's figures can mean two ways."""
+        for doubt in part.doubts:
+            place = replace(where, column=part.column + doubt.at)
+            text = doubt.text
+            match doubt.slip:
+                case "decimal-comma":
+                    self.once("decimal-comma", place, text=text, read=text.replace(",", "."))
+                case "two-readings":
+                    pair = _readings(text)
+                    edits = [rewrite(place, text, one) for one in pair]
+                    readings = " or ".join(f"`{one}`" for one in pair)
+                    self.say("two-readings", place, edits, text=text, readings=readings)
+                case _:
+                    unit = "in" if doubt.slip == "feet-and-what" else "cm"
+                    whole, rest = re.fullmatch(r"(.*?)\s?(\d+)", text).groups()  # type: ignore[union-attr]
+                    write = f"{whole} {rest} {unit}"
+                    readings = f"`{write}`, or {whole} and {rest} of something"
+                    edit = rewrite(place, text, write)
+                    self.say("two-readings", place, (edit,), text=text, readings=readings)
+
+    def sizes(self, filled: Sequence[Slot], declared: FactWord, where: Where) -> None:
+        """Ask about lengths no garden has, and say how three figures were read."""
+        word = "stick" if "{section}" in declared.shape else declared.word
+        for slot in filled:
+            value, place = slot.value, replace(where, column=slot.column)
+            if getattr(value, "length_m", None):
+                sides = re.split(r"\s*[xX×*]\s*", slot.text)
+                read = f"{sides[0]}x{sides[1]}, {sides[2]} ft long"
+                self.once("third-is-length", place, text=slot.text, read=read)
+            if not isinstance(value, Measure) or value.dimension != "length":
+                continue
+            by_slot = _USUAL.get(("", slot.name), _ANY_LENGTH)
+            low, high, usual = _USUAL.get((word, slot.name), by_slot)
+            if not low <= value.value <= high:
+                said = f"{declared.word}: {slot.text}"
+                self.say("unlikely-size", place, what=said, usual=usual)
+
+
+def _readings(text: str) -> list[str]:
+    """The two ways a figure with a comma or three places can be meant, as they would be typed."""
+    if re.search(r"[xX×*]", text):
+        before, _, after = text.partition(",")
+        return [f"{before}, {after}", f"{before}.{after}"]
+    found = re.fullmatch(r"([\d.,]+)\s*(.*)", text)
+    number, unit = (found[1], found[2]) if found else (text, "")
+    both = either_way(number)
+    if both is None:
+        return [text]
+    pair = [f"{one:g} {unit}".strip() for one in both]
+    return pair[::-1] if unit == "m" else pair
