@@ -21,7 +21,7 @@ from tests.jobs.gardens import BEANS, HEAD, JANUARY, NET, listed, place, the
 TRADE = {
     "A-frame": (
         "panels 2 of 3 ft x 5 ft\nfinish oil\nfeet 1 m apart, chained, pegged\ngrow cucumber",
-        "square it, oil the panels, staple the net, hinge, chain, carry it out, peg the feet, cucumber",
+        "square it, oil the panels, staple the net, hinge, chain, carry, peg, cucumber",
     ),
     "animal fence": ("", "end and corner posts, the others, strain a wire, the mesh, the foot"),
     "arch": (
@@ -64,7 +64,7 @@ TRADE = {
     "hinged lattice": (
         "grow late clematis",
         (
-            "paint the wall, foot posts, square it flat, weave the strips, nail the strips, hinges, "
+            "paint the wall, foot posts, square it flat, weave the strips, nail, hinges, "
             "raise the panel, fold it down, late clematis"
         ),
     ),
@@ -87,7 +87,7 @@ TRADE = {
     "mortised fence": (
         "grow climbing rose",
         (
-            "mortises, dig the holes, first post, next post loose, enter the rails, plumb that post, "
+            "mortises, dig the holes, first post, next post loose, enter the rails, plumb, "
             "climbing rose"
         ),
     ),
@@ -95,8 +95,8 @@ TRADE = {
     "net frame": (
         "bays 2 of 8 ft\nbar 2x2\nfinish oil\nstays 2, square to the row\ngrow tall pea",
         (
-            "pencil line, bore, brush the feet, end post with, string from, middle posts, firm the soil, "
-            "thread the net, weave the bar, drop in the pins, tie the stays, tall pea"
+            "pencil line, bore, brush the feet, end post with, string from, middle posts, "
+            "firm the soil, thread the net, weave the bar, drop in the pins, tie the stays, tall pea"
         ),
     ),
     "obelisk": (
