@@ -41,7 +41,7 @@ def check(frame: WorkedFrame, _season: Season) -> Iterable[Finding]:
     for word in STICKS:
         for fact in frame.frame.facts.get(word, ()):
             found = _three(fact)
-            if found is None:
+            if found is None or not fact.whole:
                 continue
             length, down, up = found
             leaning = _leans(frame, fact)

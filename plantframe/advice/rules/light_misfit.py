@@ -17,9 +17,11 @@ if TYPE_CHECKING:
     from plantframe.season.frames import WorkedFrame
     from plantframe.season.season import Season
 
-# Room a light needs to swell and be lifted, and the most it may have (common practice, no source).
-SWELL_M, PLAY_M, MOST_M = 0.002, 0.003, 0.010
+# Room a light needs to swell and be lifted, what is usual, and what is too much (common practice,
+# no source). Old printed frames leave up to half an inch a light.
+SWELL_M, PLAY_M, WIDE_M, MOST_M = 0.002, 0.003, 0.015, 0.025
 SLIDE_M = 0.10  # a bar between two lights is narrower than this
+SASH_M = 0.85  # lights as wide as this lie loose and may hang over the ends a little
 HAIR_M = 0.0005
 
 
@@ -44,6 +46,22 @@ class Facts:
         """What is left of the box, less than nothing where they are wider."""
         return self.long_m - self.taken_m
 
+    @property
+    def level(self) -> str:
+        """silent, note, ask, warn or stop."""
+        each = self.left_m / self.count
+        if self.slides:
+            return "ask"
+        if each > WIDE_M + HAIR_M:
+            return "warn" if each > MOST_M + HAIR_M else "note"
+        if self.count == 1 and each > -SLIDE_M:
+            return "silent"  # one light may lie over the edges of its box
+        if self.left_m < -HAIR_M:
+            return "stop"
+        if each < SWELL_M - HAIR_M:
+            return "note" if self.wide_m >= SASH_M else "warn"
+        return "silent"
+
 
 def check(frame: WorkedFrame, _season: Season) -> Iterable[Finding]:
     """The lights and the bars between them against the length of the box."""
@@ -54,23 +72,16 @@ def check(frame: WorkedFrame, _season: Season) -> Iterable[Finding]:
     if not count or not wide or not long:
         return
     gap = frame.figure("lights.gap") or 0.0
-    name = frame.frame.name
+    name, said_gap = frame.frame.name, frame.is_said("lights.gap")
     facts = Facts(name, round(count), wide, gap, long, slides=False)
-    level = "silent"
-    if facts.left_m < -HAIR_M:
-        level = "stop"
-    elif facts.left_m < SWELL_M * count - HAIR_M:
-        level = "warn"
-    elif facts.left_m > MOST_M * count + HAIR_M:
-        level = "warn"
-        if count > 1 and not frame.is_said("lights.gap") and facts.left_m / (count - 1) <= SLIDE_M:
-            level = "ask"
-            facts = Facts(name, round(count), wide, gap, long, slides=True)
-    if level == "silent":
+    if facts.left_m > MOST_M * count + HAIR_M and count > 1 and not said_gap:
+        slides = facts.left_m / (count - 1) <= SLIDE_M
+        facts = Facts(name, round(count), wide, gap, long, slides=slides)
+    if facts.level == "silent":
         return
     fact = frame.frame.fact("lights")
     yield Finding(
-        level=level,
+        level=facts.level,
         where=fact.where if fact else frame.frame.block.where,
         block=frame.frame.name,
         facts=facts,
@@ -138,10 +149,11 @@ def words(facts: Facts, shown: Shown) -> Words:
             "lights, and how wide?"
         )
         return Words(says, "Without bars the rain runs in between them.", told, "", total)
-    says = f"{facts.cover}: {lights} on {box} {'leave' if facts.count > 1 else 'leaves'} {left}"
-    if facts.left_m > MOST_M * facts.count:
-        says += " uncovered."
-        return Words(says, "The warmth goes out there and the rain comes in.", told, "", total)
+    leave = "leave" if facts.count > 1 else "leaves"
+    says = f"{facts.cover}: {lights} on {box} {leave} {left}"
+    if facts.left_m > WIDE_M * facts.count:
+        gap = "" if facts.level == "note" else "The warmth goes out there and the rain comes in."
+        return Words(f"{says} uncovered.", gap, told, "", total)
     says += f" to swell; about {shown.bench(PLAY_M)} a light is usual."
     return Words(says, "In a wet week they jam, and are forced off and broken.", told, "", total)
 
@@ -150,7 +162,7 @@ RULE = Rule(
     name="light-misfit",
     summary="the lights are wider than the box, fit without play, or leave a gap",
     looks_at="frame",
-    levels=("ask", "warn", "stop"),
+    levels=("note", "ask", "warn", "stop"),
     basis="sum",
     check=check,
     words=words,

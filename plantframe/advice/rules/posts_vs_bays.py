@@ -50,7 +50,7 @@ def check(frame: WorkedFrame, _season: Season) -> Iterable[Finding]:
     """One post more than bays in an open row; bays times their length against the row."""
     wanted = _by_the_entry(frame, "posts", of="bays.count")
     made = _by_the_entry(frame, "bays", of="posts.count")
-    if wanted is None or made is None:
+    if wanted is None or made is None or not _plain(frame):
         return
     posts = frame.figure("posts.count") if frame.is_said("posts.count") else None
     bays = frame.figure("bays.count") if frame.is_said("bays.count") else None
@@ -67,6 +67,12 @@ def check(frame: WorkedFrame, _season: Season) -> Iterable[Finding]:
         typed = round(posts) if posts is not None else None
         facts = Row(name, called, typed, count_of, apart, row)
         yield _finding(frame, facts, _lengths(frame, facts))
+
+
+def _plain(frame: WorkedFrame) -> bool:
+    """Every line that the sum rests on was understood to its end."""
+    lines = (frame.frame.fact("bays"), uprights(frame.frame), frame.frame.fact("rails"))
+    return all(line is None or line.whole for line in lines)
 
 
 def _by_the_entry(frame: WorkedFrame, word: str, of: str) -> int | None:
