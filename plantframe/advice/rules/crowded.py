@@ -5,7 +5,7 @@ from __future__ import annotations
 import math
 from typing import TYPE_CHECKING
 
-from plantframe.advice.climbers import bare_sticks, opening, tied_by_custom
+from plantframe.advice.climbers import matter, opening, tied_by_custom
 from plantframe.advice.edits import rewrite
 from plantframe.advice.findings import Finding, Rule, Words
 from plantframe.frozen import frozen
@@ -22,6 +22,7 @@ if TYPE_CHECKING:
 
 # Times the usual number in the row: more than this is said (common practice, no source).
 MOST = 1.4
+SEVERAL = 1.5
 PER_POLE = 2  # plants that one pole carries as the trade grows them
 
 
@@ -56,7 +57,7 @@ def check(frame: WorkedFrame, _season: Season) -> Iterable[Finding]:
         if usual is None or per_m is None or planting.planting.spot is not None:
             continue
         per_m /= sides
-        if per_m <= MOST * usual.middle:
+        if per_m <= max(MOST * usual.middle, usual.high) + 0.05 or not _by_several(planting, sides):
             continue
         yield Finding(
             level="note",
@@ -78,6 +79,14 @@ def check(frame: WorkedFrame, _season: Season) -> Iterable[Finding]:
         )
 
 
+def _by_several(planting: WorkedPlanting, sides: int) -> bool:
+    """More than one plant too many: nobody counts so few."""
+    count, usual = planting.planting.count, planting.usual_per_metre
+    if count is None or usual is None or not planting.row_m:
+        return True
+    return count >= usual.high * sides * planting.row_m + SEVERAL
+
+
 def rows(frame: WorkedFrame) -> int:
     """Rows that it is planted in: two where it leans together over the ground along its length."""
     worked = frame.worked
@@ -89,21 +98,30 @@ def rows(frame: WorkedFrame) -> int:
 
 
 def _per_m(frame: WorkedFrame, planting: WorkedPlanting) -> float | None:
-    """Plants to a metre, None where the plan does not say or each has its own pole."""
-    poles, count = frame.figure("posts.count"), planting.planting.count
+    """Plants to a metre; None where the plan does not say, or where no row is planted."""
     if tied_by_custom(frame):
         spacing = frame.figure("spacing")
         return 1 / spacing if spacing and frame.is_said("spacing") else None
-    sticks_to_climb = bare_sticks(frame) or _is_poles(frame)
-    if sticks_to_climb and poles and count is not None and count <= PER_POLE * poles:
+    if _is_row(frame):
+        return planting.per_metre
+    # a ring or a crossed row of poles: a plant or two to each is never many
+    poles, count = frame.figure("posts.count"), planting.planting.count
+    leans = frame.structure is not None and frame.structure.stands.held == "braces itself"
+    if not leans or not poles or count is None or count <= PER_POLE * poles:
         return None
     return planting.per_metre
 
 
-def _is_poles(frame: WorkedFrame) -> bool:
-    """Poles that each carry what climbs them, whatever string is wound round besides."""
-    structure = frame.structure
-    return structure is not None and all(one.by == "none" for one in structure.carries)
+def _is_row(frame: WorkedFrame) -> bool:
+    """A bar, wires, a face or woven twine along a row, and not a support to each plant."""
+    carried = frame.structure is not None and any(
+        one.by in {"bar", "wire", "mesh"} for one in frame.structure.carries
+    )
+    woven = any(
+        held.hold.runs == "across" and matter(frame, held) == "twine" for held in frame.holds
+    )
+    alone = frame.structure is not None and frame.structure.stands.held == "alone"
+    return carried or (woven and alone)
 
 
 def _ways_out(

@@ -1,4 +1,4 @@
-"""preservative-by-food: tarred, creosoted or arsenic-treated wood by food, or any in a box round it."""
+"""preservative-by-food: wood with tar or arsenic by food, or with any preservative in a box round it."""
 
 from __future__ import annotations
 
@@ -20,10 +20,9 @@ if TYPE_CHECKING:
     from plantframe.season.units import Shown
 
 # Facts that say what the wood is, or what is on it.
-OF_WOOD = (
-    ("finish", "wood", "painted", "posts", "end posts", "poles", "stakes", "bar", "rails")
-    + ("top rail", "back", "front", "sides", "beams", "brace", "strips", "panels", "piece")
-    + ("size", "long", "feet")
+OF_WOOD = frozenset(
+    {"finish", "wood", "painted", "posts", "end posts", "poles", "stakes", "bar", "rails", "piece"}
+    | {"top rail", "back", "front", "sides", "beams", "brace", "strips", "panels", "size", "feet"}
 )
 # By food these are wrong anywhere: tar oils and arsenic come out of old wood for good.
 POISON = re.compile(
@@ -144,7 +143,7 @@ def words(facts: Facts, _shown: Shown) -> Words:
         ),
         told=f"{opening(facts.frame)}: {facts.said}.",
         assumed="",
-        sum="Tar oils, arsenic and the like; oil from plants on post feet in the open is no matter.",
+        sum="Tar oils, arsenic and the like. Oil of plants on post feet in the open is no matter.",
     )
 
 

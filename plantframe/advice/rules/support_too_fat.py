@@ -31,6 +31,7 @@ GRACE_M = 0.001
 # Rungs and strips this close give a plant a step to lean over, however thick they are (common
 # practice, no source).
 LADDER_M = 0.4
+NEAR = 1.5  # times the grip: where there are rungs as well, or the trade grows it so, it manages
 HOLDS = {
     "tendrils": "it holds on by tendrils, which close round",
     "leaf stalks": "it holds on by its leaf stalks, which close round",
@@ -54,7 +55,7 @@ class Facts:
 
 def check(frame: WorkedFrame, season: Season) -> Iterable[Finding]:
     """The thinnest that the frame offers against the thickest that the plant takes hold of."""
-    if not frame.holds or tied_by_custom(frame):
+    if not frame.holds or tied_by_custom(frame) or frame.builders_work:
         return
     thinnest = frame.holds[0]
     for planting in frame.plantings:
@@ -69,6 +70,8 @@ def check(frame: WorkedFrame, season: Season) -> Iterable[Finding]:
         if is_tied(season, frame, planting):
             continue
         ladder, listed = _is_ladder(frame.holds), is_listed(frame, entry)
+        if (ladder or listed) and thinnest.thickness_m <= NEAR * entry.grip.high + GRACE_M:
+            continue
         yield Finding(
             level="note" if ladder or listed else "warn",
             where=planting.planting.fact.where,

@@ -5,7 +5,7 @@ from __future__ import annotations
 import math
 from typing import TYPE_CHECKING
 
-from plantframe.advice.climbers import is_pea, kin, opening, word
+from plantframe.advice.climbers import is_pea, is_yearly, kin, opening, word
 from plantframe.advice.edits import other_crop, rewrite, uprights
 from plantframe.advice.findings import Finding, Rule, Words
 from plantframe.frozen import frozen
@@ -43,7 +43,7 @@ class Facts:
 def check(frame: WorkedFrame, _season: Season) -> Iterable[Finding]:
     """Soft twiners and peas that nobody pinches, cuts back or leads sideways."""
     given = way_up_m(frame)
-    if given is None or not frame.holds or frame.builders_work:
+    if given is None or not frame.holds or frame.builders_work or not _height_is_said(frame):
         return
     for planting in frame.plantings:
         entry = planting.entry
@@ -52,7 +52,7 @@ def check(frame: WorkedFrame, _season: Season) -> Iterable[Finding]:
         low, high = lengths_m(entry)
         if low is None or low <= MOST * given + 0.005:
             continue
-        food = entry.grown_for == "food"
+        food = entry.grown_for == "food" and is_yearly(entry)
         yield Finding(
             level="warn" if food else "note",
             where=planting.planting.fact.where,
@@ -64,6 +64,15 @@ def check(frame: WorkedFrame, _season: Season) -> Iterable[Finding]:
             candidates=tuple(_ways_out(frame, planting, entry, given)),
             ways=("Pinching the tips out at the top keeps it to the frame.",),
         )
+
+
+def _height_is_said(frame: WorkedFrame) -> bool:
+    """The plan gives some height; an assumed one is the kind's ordinary one and is not scolded."""
+    slots = (".up", ".length", ".high", ".size", ".height", ".heights")
+    return any(
+        name in {"high", "size"} or (name.endswith(slots) and not name.startswith("bays."))
+        for name in frame.said
+    )
 
 
 def way_up_m(frame: WorkedFrame) -> float | None:

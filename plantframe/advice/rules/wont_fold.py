@@ -70,7 +70,8 @@ def is_hinged(frame: WorkedFrame) -> bool:
 def keeps_stiff_stems(planting: WorkedPlanting, entry: Plant) -> bool:
     """Woody, and not renewed from the ground each year."""
     stem = word(entry.stem)
-    renewed = planting.planting.cut and stem == "cane"
+    yearly = planting.planting.cut or word(entry.flowers_on).startswith("new")
+    renewed = stem == "cane" and yearly
     return word(entry.life) == "woody" and stem in STEMS and not renewed
 
 
