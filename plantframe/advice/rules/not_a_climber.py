@@ -129,9 +129,9 @@ def words(facts: Facts, shown: Shown) -> Words:
     else:
         says = f"{here}: is it {climb or others}?"
         if climb and others:
-            says = f"{here}: is it {climb}, which climb, or {others}, which do not?"
+            says = f"{here}: is it {climb}, which go up it, or {others}, which do not?"
             if len(facts.climb) == 1:
-                says = says.replace(", which climb,", ", which climbs,")
+                says = says.replace(", which go up it,", ", which goes up it,")
             if len(facts.others) == 1:
                 says = says.replace(", which do not?", ", which does not?")
         ignored = "Until it is said, neither height nor weight is worked out."

@@ -1,4 +1,4 @@
-"""preservative-by-food: wood with tar or arsenic by food, or with any preservative in a box round it."""
+"""preservative-by-food: tar or arsenic by what is eaten, or any preservative in a box round it."""
 
 from __future__ import annotations
 

@@ -135,6 +135,7 @@ def _ways_out(
             other
             for other in season.plan.beds.values()
             if other.name != bed
+            and other.word == "bed"
             and _has_room(other, planting)
             and not within(season, other.name, family, usual[1] if usual else USUAL_YEARS)
         ]
@@ -146,7 +147,8 @@ def _ways_out(
                 yield other_block(fact, other.block, f"{planting.name} in {other.name}")
     if frame is not None:
         for other_plant in suited(frame):
-            if other_plant.family != family and other_plant.grown_for == entries[0].grown_for:
+            alike = other_plant.grown_for == entries[0].grown_for and is_yearly(other_plant)
+            if other_plant.family != family and alike:
                 yield other_crop(planting.planting, other_plant.name)
 
 
@@ -157,7 +159,10 @@ def _has_room(bed: Bed, planting: WorkedPlanting) -> bool:
 
 def words(facts: Facts, _shown: Shown) -> Words:
     """It in words."""
-    before = listed([f"{plant} in {year}" for plant, year in facts.before])
+    grown: dict[str, list[str]] = {}
+    for plant, year in facts.before:
+        grown.setdefault(plant, []).append(str(year))
+    before = listed([f"{plant} in {listed(years)}" for plant, years in grown.items()])
     bed = "it" if facts.place.endswith(f"in {facts.bed}") else facts.bed
     low, middle, high = facts.usual
     some = f", some {low} and some {high}" if low < middle < high else ""
