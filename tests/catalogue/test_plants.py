@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING
 
 import pytest
 
+from plantframe.catalogue.checks import figures_in
 from plantframe.catalogue.names import index
 from plantframe.catalogue.reading import entry_names, plant, plants_named
 from plantframe.catalogue.units import FOOT_M, INCH_M, UNITS
@@ -473,6 +474,218 @@ def test_crops_of_one_rotation_family_share_it(family: str, crops: list[str]) ->
     """Crop rotation: families, UC Cooperative Extension Sacramento County."""
     assert {grown(crop).family for crop in crops} == {family}
     assert all(grown(crop).rotation is not None for crop in crops)
+
+
+# --------------------------------------------------- what a second reading found, and its kind
+def texts(entry: Plant) -> list[str]:
+    """Every sentence and remark of an entry that a reader may see."""
+    return [
+        entry.says,
+        *(care.do for care in entry.care),
+        *(harm.what for harm in entry.harm),
+        *(harm.doubt for harm in entry.harm),
+        *([entry.training.how, entry.training.doubt] if entry.training is not None else []),
+        *(text for _, value in figures_in(entry) for text in (value.printed, value.doubt)),
+    ]
+
+
+@pytest.mark.parametrize("name", PLANTS)
+def test_no_short_name_of_a_page_is_shown_to_the_reader(name: str) -> None:
+    shown = [text for text in texts(grown(name)) if re.search(r"\b[a-z]{2,}\d+\b|_", text)]
+    assert shown == []
+
+
+FAO_HEIGHTS_M = {
+    "aubergine": 0.8,
+    "beetroot": 0.4,
+    "broad bean": 0.8,
+    "bush bean": 0.4,
+    "bush courgette": 0.3,
+    "carrot": 0.3,
+    "kiwifruit": 3.0,
+    "lettuce": 0.3,
+    "pumpkin": 0.4,
+    "radish": 0.3,
+    "spinach": 0.3,
+    "sunflower": 2.0,
+    "sweet corn": 1.5,
+    "turnip": 0.6,
+    "watermelon": 0.4,
+}
+
+
+@pytest.mark.published
+def test_heights_of_field_crops_are_those_of_the_table_and_only_of_crops_it_names() -> None:
+    """Crop evapotranspiration, FAO Irrigation and Drainage Paper 56, 1998, table 12."""
+    cited = {
+        name: value.usual
+        for name in PLANTS
+        for _, value in figures_in(grown(name))
+        if value.source == "fao-56-tables"
+    }
+    assert cited == FAO_HEIGHTS_M
+
+
+# Families of which a page on vegetables does not speak.
+NO_VEGETABLES = {
+    "Actinidiaceae",
+    "Ericaceae",
+    "Moraceae",
+    "Passifloraceae",
+    "Rosaceae",
+    "Vitaceae",
+}
+OF_VEGETABLES = {"florida-sp103", "west-virginia-rotation", "west-virginia-greens"}
+
+
+@pytest.mark.parametrize("name", PLANTS)
+def test_what_was_said_of_vegetables_is_not_put_on_fruit(name: str) -> None:
+    entry = grown(name)
+    cited = {value.source for _, value in figures_in(entry)} & OF_VEGETABLES
+    assert not cited or entry.family not in NO_VEGETABLES
+
+
+@pytest.mark.parametrize("name", PLANTS)
+def test_no_page_says_the_same_twice(name: str) -> None:
+    for where, value in figures_in(grown(name)):
+        told = [(one.source, one.high, one.value) for one in (value, *value.also) if one.source]
+        assert len(set(told)) == len(told), where
+
+
+@pytest.mark.parametrize("name", PLANTS)
+def test_a_frost_class_is_the_one_its_page_printed(name: str) -> None:
+    tender = grown(name).tender
+    if tender is None:
+        return
+    for one in (tender, *tender.also):
+        if "semi-hardy" in one.printed:
+            assert one.value == "half hardy"
+        if "tender" in one.printed.lower():
+            assert one.value == "tender"
+        if zone := re.match(r"zones? (\d+)", one.printed):
+            warmest = {"hardy": 7, "half hardy": 9, "tender": 99}
+            assert int(zone[1]) <= warmest[one.value]
+
+
+@pytest.mark.parametrize("name", PLANTS)
+def test_the_cold_that_kills_is_not_called_the_cold_that_is_survived(name: str) -> None:
+    """The lists used print temperatures at which crops die."""
+    entry = grown(name)
+    for where, value in figures_in(entry):
+        if value.source in {"dawling-2012-killing-cold", "dawling-2018-killing-cold"}:
+            assert where.startswith("other, killed at")
+
+
+def counted(value: Sourced | None) -> tuple[str, float, float] | None:
+    """Days from what, the first and the last; None where it is no count of days."""
+    if value is None or value.is_word or not value.base.startswith("days from "):
+        return None
+    low = value.usual if value.low is None else value.low
+    high = low if value.high is None else value.high
+    return value.base.removeprefix("days from "), low, high
+
+
+@pytest.mark.parametrize("name", PLANTS)
+def test_the_first_picking_falls_in_the_days_of_harvest(name: str) -> None:
+    """A kind that is like another takes its steps too: they must fit its own days."""
+    entry = grown(name)
+    if (harvest := counted(entry.harvest)) is None:
+        return
+    for care in entry.care:
+        if care.id in {"pick", "cut", "pull", "gather"} and (first := counted(care.from_)):
+            assert first[0] == harvest[0]
+            assert harvest[1] - 1 <= first[1] <= harvest[2]
+
+
+@pytest.mark.parametrize("name", PLANTS)
+def test_what_is_counted_from_has_its_time(name: str) -> None:
+    """Days from planting want a time to plant, days from sowing a time to sow."""
+    entry = grown(name)
+    begun = {"sowing": entry.sow or entry.sow_indoors, "planting": entry.plant_out}
+    for value in (entry.harvest, *(care.from_ for care in entry.care)):
+        count = counted(value)
+        if count is not None and count[0] in begun:
+            assert begun[count[0]] is not None
+
+
+@pytest.mark.parametrize("name", PLANTS)
+def test_nothing_is_harvested_of_what_is_not_picked(name: str) -> None:
+    entry = grown(name)
+    assert word(entry.picked) != "none" or entry.harvest is None
+
+
+@pytest.mark.parametrize("name", PLANTS)
+def test_a_crop_stays_at_least_until_it_is_harvested(name: str) -> None:
+    entry = grown(name)
+    harvest, stays = counted(entry.harvest), entry.stays
+    if harvest is None or stays is None or stays.is_word:
+        return
+    longest = stays.usual if stays.high is None else stays.high
+    assert longest >= harvest[1] / 365
+
+
+@pytest.mark.parametrize("name", PLANTS)
+def test_seedlings_stand_under_cover_for_weeks_and_not_for_months(name: str) -> None:
+    """Common practice, no source: three weeks for gourds to twelve for peppers."""
+    entry = grown(name)
+    if entry.sow_indoors is None or entry.plant_out is None or entry.family == "Amaryllidaceae":
+        return  # leeks wait in their seed bed for as long as it suits
+    days = entry.plant_out.usual - entry.sow_indoors.usual
+    assert 18 <= days <= 91
+
+
+@pytest.mark.parametrize("name", PLANTS)
+def test_gloves_lie_with_the_shears_where_a_plant_marks_the_skin(name: str) -> None:
+    entry = grown(name)
+    marks = {"irritant", "thorny"} & {harm.kind for harm in entry.harm}
+    for care in entry.care:
+        if marks and {"secateurs", "shears", "loppers"} & set(care.tools):
+            assert "gloves" in care.tools, care.id
+        assert ("gloves" in care.do) <= ("gloves" in care.tools), care.id
+
+
+@pytest.mark.parametrize("name", PLANTS)
+def test_what_flowers_on_old_wood_is_not_cut_before_it_flowers(name: str) -> None:
+    """Common practice, no source. Spurs of wisteria and of trained fruit, and canes, are cut."""
+    entry = grown(name)
+    spurs = entry.strangles or word(entry.stem) == "cane" or entry.grown_for == "food"
+    if word(entry.flowers_on) != "old wood" or spurs:
+        return
+    blooms = entry.other["flowers in"].value
+    for care in entry.care:
+        if "secateurs" in care.tools and blooms != "winter":
+            assert word(care.from_) == "after flowering", care.id
+
+
+@pytest.mark.parametrize("name", PLANTS)
+def test_only_what_winds_is_said_to_wind(name: str) -> None:
+    entry = grown(name)
+    if word(entry.holds_on) in {"leaf stalks", "tendrils"}:
+        assert not any("wound together" in care.do for care in entry.care)
+
+
+def test_fruited_canes_are_cut_out_of_every_bramble() -> None:
+    """Common practice, no source; autumn raspberries are cut down whole."""
+    for name in ("blackberry", "upright blackberry", "summer raspberry"):
+        assert any("canes that have fruited" in care.do for care in grown(name).care), name
+    assert any("every cane" in care.do for care in grown("autumn raspberry").care)
+
+
+def test_no_plant_is_called_native() -> None:
+    """What is native depends on where one stands."""
+    assert not [name for name in index()["also"]["plant"] if "native" in name]
+
+
+def test_what_is_sown_for_the_frame_has_time_to_grow() -> None:
+    """Common practice, no source: its days to harvest, at least half of them before frost."""
+    for name in PLANTS:
+        entry = grown(name)
+        frame, harvest = entry.other.get("sow for the frame"), counted(entry.harvest)
+        if frame is None or harvest is None:
+            continue
+        assert frame.low is not None
+        assert -frame.low >= 0.8 * harvest[1], name
+        assert -frame.low <= 2.9 * harvest[1], name
 
 
 # ----------------------------------------------------------------------------------- names
