@@ -152,7 +152,7 @@ def _judge(pair: Pair, season: Season | None, *, tried: bool = True) -> _Judged:
 def _answers_with(says: str, ruled_out: Reason, better: Pair) -> tuple[Reason, ...]:
     """The answers of a pair that something was added to, the addition named where it was wanted."""
     return tuple(
-        fair(one.question, f"With {says}: {one.says}")
+        fair(one.question, f"With {says}: {supports.uncapital(one.says)}")
         if one.question == ruled_out.question
         else one
         for one in judging.reasons(better)

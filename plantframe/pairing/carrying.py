@@ -161,18 +161,30 @@ def _too_thin(pair: Pair) -> Reason | None:
     held = support.structure.stands.held if support.structure else ""
     if held == "wall" or worked.builders_work or _by(pair) == "mesh":
         return None  # left to the wall, to the builder, or to what the face itself bears
-    trunk = climber.stem == "trunk" or climber.entry.strangles
-    huge = trunk or weight.middle >= HUGE_KG_PER_M
+    trunk = climber.stem == "trunk"
+    huge = trunk or climber.entry.strangles or weight.middle >= HUGE_KG_PER_M
     wanted = HUGE_POST_M if huge else STRONG_POST_M
     post = support.post_m
     if post is not None and post >= wanted - 1e-3:
-        return None
+        return _just_stout_enough(pair, weight, post) if huge else None
     has = f"posts of {shown.bench(post)}" if post is not None else "no posts in the ground"
     grows = "makes a trunk, comes" if trunk else "comes"
     return out(
         "carry",
         f"{support.has} {has}; {climber.said} {grows} to {shown.hanging(weight)} in its years and "
         f"asks for posts of {shown.bench(wanted)} and more.",
+    )
+
+
+def _just_stout_enough(pair: Pair, weight: Range, post: float) -> Reason | None:
+    """The heaviest vines on posts of a gardener's making: they go, if the trade does it."""
+    if pair.suited is not None:
+        return None
+    shown = pair.shown
+    return fair(
+        "carry",
+        f"{pair.support.has} posts of {shown.bench(post)}, just stout enough: {pair.climber.said} "
+        f"comes to {shown.hanging(weight)} in its years. A builder's pergola is surer.",
     )
 
 

@@ -8,7 +8,7 @@ from itertools import product
 from types import MappingProxyType
 from typing import TYPE_CHECKING
 
-from plantframe.frozen import frozen
+from plantframe.frozen import frozen, replace
 from plantframe.language.edits import Edit, LineChange
 from plantframe.pairing import judging
 from plantframe.pairing.climber import Climber
@@ -23,6 +23,7 @@ if TYPE_CHECKING:
 
     from plantframe.language.reader import Fact
     from plantframe.pairing.matches import Reason
+    from plantframe.pairing.supports import Support
     from plantframe.plan.things import Frame
 
 MOST_OFFERED = 3
@@ -172,7 +173,8 @@ def _to_reach(pair: Pair) -> Iterator[Change]:
     height = pair.support.height_m
     if height is None:
         return
-    least = pair.climber.least_height_m / OVER_THE_TOP
+    over = (pair.support.way_up_m or height) - height
+    least = pair.climber.least_height_m / OVER_THE_TOP - over
     _, reach = reach_of(pair.support.garden)
     wanted = least if least > height else reach + STRETCH_M
     step = 0.0508 if pair.shown.imperial else 0.05
@@ -292,14 +294,18 @@ def elsewhere(pair: Pair, because: str) -> str:
         return "wires or a lattice fixed to it"
     if (
         because == "reach"
-        and not climber.stopped
-        and climber.least_height_m > (support.height_m or 0)
+        and not climber.lasting
+        and _is_in(replace(climber, stopped=True), support)
     ):
         return "the tips pinched out when they reach the top"
     best = [kind for kind in best_kinds(climber.name) if kind != support.kind]
     if climber.holds_on == "clings":
         best = ["brick or stone in good order", *best]
     return f"{listed(best[:MOST_NAMED], 'or')} instead" if best else ""
+
+
+def _is_in(climber: Climber, support: Support) -> bool:
+    return judging.ruled_out(judging.reasons(Pair(climber, support))) is None
 
 
 @lru_cache(maxsize=512)

@@ -26,17 +26,17 @@ def word(value: Sourced | None) -> str:
     return value.value if value is not None else ""
 
 
-def figures(value: Sourced | None) -> tuple[Sourced, ...]:
-    """A figure and what other sources say instead, words left out."""
-    if value is None:
-        return ()
-    return tuple(one for one in (value, *value.also) if not one.is_word)
-
-
 def least(value: Sourced | None) -> float:
-    """The lowest figure that any of the sources gives; 0 where all say only "up to"."""
-    sides = [side for one in figures(value) for side in (one.low, one.middle) if side is not None]
-    return min(sides, default=0.0)
+    """The least on a frame; 0 where only an "up to" is known.
+
+    Beside the entry's own figure only the trade's counts: other print takes in dwarf kinds, and
+    what the same plant does without a frame.
+    """
+    if value is None:
+        return 0.0
+    usual = [one for one in value.also if one.basis == "common practice" and not one.doubt]
+    lows = [one.low for one in (value, *usual) if one.low is not None]
+    return min(lows, default=value.middle or 0.0)
 
 
 @frozen
@@ -136,7 +136,7 @@ class Climber:
     # -- how high, how heavy, how long ----------------------------------------------------------
     @cached_property
     def least_height_m(self) -> float:
-        """The lowest height that any source prints; 0 where nothing is known."""
+        """The least height it grows to on a frame; 0 where nothing is known."""
         return least(self.entry.height)
 
     @cached_property

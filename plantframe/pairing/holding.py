@@ -24,12 +24,14 @@ SOLID_M = 0.02  # rootlets and pads take a batten of about 25 mm, no wire and no
 HAND_MESH_M = 0.10  # a hand and a fruit go through
 OPEN_MESH_M = (0.12, 0.15)
 PEA_MESH_M = 0.20
+SLUNG_KG = 1.0
+FINE_MM = 5.0  # a wire is told to half a millimetre
 
 _OPEN = frozenset({"net", "twine", "rope", "wire"})
 
 
-# Last words of kinds' names that say nothing of what kind it is; a level net is no net frame.
-_NO_KIND = frozenset({"row", "plant", "net"})
+# What the trade holds standing plants up with, in its own words.
+_PROPS = frozenset({"ring", "brush", "cane", "stake", "stakes", "cage", "corral"})
 
 
 def holding(pair: Pair) -> Reason:
@@ -48,6 +50,8 @@ def holding(pair: Pair) -> Reason:
             f"{support.gives} nothing to grip: {climber.said} {_habit(pair)} and cannot take a "
             "flat face.",
         )
+    if climber.habit == "low":
+        return fair("hold", f"{capital(climber.said)} creeps, and climbs only where it is led up.")
     if climber.propped or climber.holds_on not in ways:
         return _propped(pair)
     reason = ways[climber.holds_on](pair)
@@ -270,13 +274,16 @@ def _tied(pair: Pair) -> Reason:
             f"{support.has} a net: {said} does not climb it and is clipped or tied to it as it "
             "grows.",
         )
-    if close or level:
-        held = (close or level)[0]
+    near = [held for held in level if held.every_m is not None and held.every_m <= LEVEL_EVERY_M]
+    if close or near:
+        held = (close or near)[0]
         return good("hold", f"{support.The}: {said} is tied to its {_parts(pair, held)}.")
+    far = (up or level)[0]
+    every = f" only every {_every(pair, far)}" if far.every_m else ""
     return fair(
         "hold",
-        f"{support.has} {_parts(pair, up[0])} only every {_every(pair, up[0])}: a plant between "
-        "two of them has nothing to be tied to.",
+        f"{support.has} {_parts(pair, far)}{every}: a plant between two of them has nothing to be "
+        "tied to.",
     )
 
 
@@ -301,7 +308,7 @@ def _propped(pair: Pair) -> Reason:
     if not ways:
         return out("hold", f"{climber.said.capitalize()} stands on its own and wants no frame.")
     if meant_for(pair):
-        return good("hold", f"{support.is_} what it wants: {ways}.")
+        return good("hold", f"{capital(climber.said)} wants {ways}; {support.the} does that.")
     return out(
         "hold",
         f"{support.is_} not what holds it: {climber.said} stands on its own and wants {ways}.",
@@ -315,11 +322,10 @@ def meant_for(pair: Pair) -> bool:
         return False
     if pair.suited is not None:
         return True
-    wanted = {word.strip(",").rstrip("s") for word in pair.climber.staking.lower().split()}
-    kinds = {
-        name.lower().replace("-", " ").split()[-1] for name in (structure.name, *structure.also)
-    }
-    return bool(wanted & {kind.rstrip("s") for kind in kinds} - _NO_KIND)
+    wanted = {word.strip(",") for word in pair.climber.staking.lower().split()} & _PROPS
+    named = set(structure.name.replace("-", " ").split())
+    only = {name.removeprefix("single ") for name in structure.also}
+    return bool(wanted & (named | only))
 
 
 # -- what several ways share ------------------------------------------------------------------
@@ -341,16 +347,19 @@ def _mesh(pair: Pair, held: Held) -> Reason | None:
     if size is None or support.matter(held) not in {"net", "mesh"}:
         return None
     entry = climber.entry
-    openings = pair.shown.bench(size)
+    openings = pair.shown.length(size)
     is_pea = climber.holds_on == "tendrils" and entry.family == "Fabaceae"
     if is_pea:
         if size > PEA_MESH_M + 1e-6:
             return fair(
                 "hold",
                 f"{support.has} openings of {openings}: wide for {climber.said}, whose tendrils "
-                f"want the next cord within {pair.shown.bench(PEA_MESH_M)}.",
+                f"want the next cord within {pair.shown.length(PEA_MESH_M)}.",
             )
         return None
+    weighs = entry.fruit_weight
+    if weighs is not None and (weighs.high or 0.0) >= SLUNG_KG:
+        return None  # it hangs in a sling before it fills an opening
     fruit = entry.fruit_across
     thick = fruit.high if fruit is not None and fruit.high is not None else 0.0
     small = size < HAND_MESH_M - 1e-6 or (thick > 0.7 * size and climber.picked == "by hand")
@@ -404,6 +413,9 @@ def _parts(pair: Pair, held: Held) -> str:
 
 
 def _thick(pair: Pair, held: Held) -> str:
+    millimetres = held.thickness_m * 1000
+    if millimetres < FINE_MM and not pair.shown.imperial:
+        return f"{_parts(pair, held)} {millimetres:.2g} mm thick"
     return f"{_parts(pair, held)} {pair.shown.bench(held.thickness_m)} thick"
 
 

@@ -72,8 +72,7 @@ def _taken_down(pair: Pair) -> Reason:
         )
     return out(
         "outlast",
-        f"{comes_down} and serves {_lasts(pair)} at most; {climber.said} keeps its stems and stays "
-        f"{_stay(pair)}.",
+        f"{comes_down}; {climber.said} keeps its stems and stays {_stay(pair)}.",
     )
 
 
@@ -147,7 +146,9 @@ def _lasts(pair: Pair) -> str:
     if life is None:
         return "some years"
     low, high = (two_figures(one) for one in life)
-    return f"{low} years" if low == high else f"{low} to {high} years"
+    if low == high:
+        return "a year" if low == "1" else f"{low} years"
+    return f"{low} to {high} years"
 
 
 def _age(pair: Pair) -> int | None:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from functools import cached_property
 from typing import TYPE_CHECKING
 
+from plantframe.catalogue.names import named
 from plantframe.frozen import frozen, replace
 from plantframe.pairing.matches import FAIR, GOOD, OUT, Reason
 from plantframe.season.units import Shown
@@ -35,7 +36,8 @@ class Pair:
         structure = self.support.structure
         if structure is None:
             return None
-        return next((one for one in structure.suits if one.plant == self.climber.name), None)
+        name = self.climber.name
+        return next((one for one in structure.suits if named("plant", one.plant) == (name,)), None)
 
     def changed(self, changes: Mapping[str, object]) -> Pair | None:
         """The same pair with some figures of the support changed."""

@@ -16,6 +16,8 @@ if TYPE_CHECKING:
 OVER_THE_TOP = 1.4
 # Led along, round or down again a plant may be longer by these before it swamps what holds it.
 ROOMY, SWAMPED = 1.4, 2.0
+# What stands by itself is held no lower than this share of its height.
+HALF_WAY = 0.4
 # Less than this share of a frame filled, and most of it stands bare.
 BARE = 0.6
 # Common practice, no source: what a grown person reaches, and how far above it is still picked.
@@ -43,9 +45,10 @@ def reach_of(garden: Garden) -> tuple[str, float]:
 
 
 def _tall_enough(pair: Pair) -> Reason:
+    """Room to climb, against what the plant grows to."""
     climber, support = pair.climber, pair.support
-    height, grows = support.height_m, climber.height_m
-    if height is None or grows is None:
+    height, way, grows = support.height_m, support.way_up_m, climber.height_m
+    if height is None or way is None or grows is None:
         return good("reach", capital(_grows(pair)))
     if climber.habit == "low":
         return out(
@@ -54,36 +57,45 @@ def _tall_enough(pair: Pair) -> Reason:
             "not climb.",
         )
     is_high = f"{support.is_} {pair.shown.length(height)} high"
+    if climber.propped:
+        return _propped(pair, is_high, height / grows[1])
     if grows[1] < BARE * height and not support.overhead:
         return fair(
             "reach", f"{is_high}; {climber.said} grows {_tall(pair)}, so its upper part stays bare."
         )
     if climber.led_sideways:
-        return _room(pair, is_high, height)
-    if climber.least_height_m > OVER_THE_TOP * height and not climber.stopped:
+        return _room(pair, is_high, way)
+    over = climber.least_height_m / way
+    if over > OVER_THE_TOP and not climber.stopped:
         says = (
             f"{is_high}; {climber.said} runs to {pair.shown.length(climber.least_height_m)} at the "
             "least, folds over the top and shades itself."
         )
-        cut = climber.picked == "cut" and climber.entry.grown_for == "flower"
-        return fair("reach", says) if cut else out("reach", says)
+        for_show = climber.entry.grown_for != "food" and over <= SWAMPED
+        return fair("reach", says) if for_show else out("reach", says)
     return good("reach", f"{is_high}; {_grows(pair)}")
 
 
-def _room(pair: Pair, is_high: str, height: float) -> Reason:
+def _propped(pair: Pair, is_high: str, share: float) -> Reason:
+    """What stands by itself is held at half to two thirds of its height, or by a cane to the top."""
+    says = f"{is_high}; {_grows(pair)}"
+    if share < HALF_WAY:
+        return fair(
+            "reach", f"{says} Half to two thirds of that is the usual height to hold it at."
+        )
+    return good("reach", says)
+
+
+def _room(pair: Pair, is_high: str, way: float) -> Reason:
     """For what is led along as well as up: height and length together."""
     climber, support = pair.climber, pair.support
-    along = support.row_m or 0.0
-    if not climber.lasting:
-        along = (
-            0.0  # one season's stem goes up and comes down again, its neighbours stand beside it
-        )
-    room = height + along
-    least = climber.least_height_m
-    led = "is led along it" if climber.lasting else "is stopped or turned down at the top"
-    if least <= ROOMY * room:
+    # one season's stem goes up and comes down again, its neighbours stand beside it
+    along = (support.row_m or 0.0) if climber.lasting else 0.0
+    room, least = way + along, climber.least_height_m
+    if least <= ROOMY * room or (climber.stopped and not climber.lasting):
+        led = "is led along it" if climber.lasting else "is stopped or turned down at the top"
         says = f"{is_high}; {climber.said} grows {_tall(pair)}"
-        return good("reach", f"{says} and {led}." if least > height else f"{says}.")
+        return good("reach", f"{says} and {led}." if least > way else f"{says}.")
     in_all = f" and gives {pair.shown.length(room)} in all" if along else ""
     says = f"{is_high}{in_all}; {climber.said} runs to {pair.shown.length(least)} at the least"
     if least <= SWAMPED * room:

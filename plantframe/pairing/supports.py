@@ -27,6 +27,8 @@ if TYPE_CHECKING:
 BARE_WALL = "bare wall"
 # A frame whose leaves begin above a head is a roof: plants are led up a post and lie on top.
 OVERHEAD_M = 1.5
+# Sums of kinds whose top is a way over to the other side: the whole way is the plant's to climb.
+WAYS_OVER = ("round_it", "arc")
 
 # Words that a wall's surface is told in.
 _MASONRY = re.compile(r"brick|stone|masonry|block|concrete|flint")
@@ -180,6 +182,13 @@ class Support:
         if self.worked is not None:
             return self.worked.height_m
         return self.wall.high_m if self.wall else None
+
+    @property
+    def way_up_m(self) -> float | None:
+        """How far a plant can climb: up, and on over where there is a way over."""
+        if self.height_m is None or self.worked is None:
+            return self.height_m
+        return max([self.height_m, *(self.worked.figure(name) or 0.0 for name in WAYS_OVER)])
 
     @property
     def row_m(self) -> float | None:

@@ -3,16 +3,19 @@
 from __future__ import annotations
 
 from datetime import date
+from typing import TYPE_CHECKING
 
 from plantframe.language.edits import Edit, apply
 from plantframe.language.files import read_input
 from plantframe.pairing.climber import Climber
 from plantframe.pairing.judging import reasons
-from plantframe.pairing.matches import Matches, Pairing, Reason, Reject
 from plantframe.pairing.pair import Pair
 from plantframe.pairing.supports import of_kind
 from plantframe.plan.building import build
 from plantframe.season.season import Season, entry_of
+
+if TYPE_CHECKING:
+    from plantframe.pairing.matches import Matches, Pairing, Reason, Reject
 
 TODAY = date(2027, 3, 1)
 FILE = "standard input"

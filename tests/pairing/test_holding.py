@@ -15,7 +15,7 @@ from tests.pairing.gardens import answers, season_of
 def held(plant: str, frame_lines: str) -> tuple[str, str]:
     """Verdict and words for a plant on a frame typed out."""
     season = season_of(f"garden Test Row, 2027\n  place 52 N, 1 W\n{frame_lines}")
-    name = frame_lines.split(",")[0].split(" ", 1)[1]
+    name = frame_lines.split(",", maxsplit=1)[0].split(" ", 1)[1]
     support, entry = of_frame(season, name), entry_of(plant)
     assert support is not None
     assert entry is not None

@@ -3,13 +3,16 @@
 from __future__ import annotations
 
 from datetime import date
+from typing import TYPE_CHECKING
 
 import pytest
 
 from plantframe.language.files import read_input
 from plantframe.plan.building import build
-from plantframe.season.frames import WorkedFrame
 from plantframe.season.season import Season
+
+if TYPE_CHECKING:
+    from plantframe.season.frames import WorkedFrame
 
 
 def frame(lines: str) -> WorkedFrame:
