@@ -25,7 +25,10 @@ LONGER_MM = (125, 150, 180, 200)  # as sold by the millimetre (common practice, 
 
 @frozen
 class Facts:
-    """A pin, what it goes through, and what is left of it: m."""
+    """A pin, what it goes through, and what is left of it: m.
+
+    pin   its size by name where the plan gives it so, "usual" where the plan is silent
+    """
 
     frame: str
     pin: str
@@ -62,7 +65,9 @@ def _pin(frame: WorkedFrame) -> tuple[float | None, str]:
         return typed, ""
     size = frame.word("pins.nail")
     nail = NAILS.get(size)
-    return (nail.length_m, size) if nail else (None, "")
+    if nail is None:
+        return None, ""
+    return nail.length_m, size if frame.is_said("pins.nail") else "usual"
 
 
 def _ways_out(frame: WorkedFrame, facts: Facts) -> Iterable[Edit]:
@@ -89,7 +94,9 @@ def words(facts: Facts, shown: Shown) -> Words:
     bite = bite_m(facts.length_m, facts.through_m)
     bars = "two bars, one on the other, take" if facts.bars > 1 else "the bar takes"
     pin = f"a {shown.bench(facts.length_m)} pin"
-    if facts.pin:
+    if facts.pin == "usual":
+        pin = f"the usual {shown.bench(facts.length_m)} pin"
+    elif facts.pin:
         pin += f" ({facts.pin})"
     left = f"leaves {shown.bench(bite)}" if bite > HAIR_M else "leaves nothing"
     return Words(

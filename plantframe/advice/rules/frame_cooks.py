@@ -1,0 +1,93 @@
+"""frame-cooks: glass or film over plants, and nobody named to open it on a sunny morning."""
+
+from __future__ import annotations
+
+import re
+from typing import TYPE_CHECKING
+
+from plantframe.advice.edits import add_fact
+from plantframe.advice.findings import Finding, Rule, Words
+from plantframe.frozen import frozen
+
+if TYPE_CHECKING:
+    from collections.abc import Iterable
+
+    from plantframe.language.edits import Edit
+    from plantframe.season.frames import WorkedFrame
+    from plantframe.season.season import Season
+    from plantframe.season.units import Shown
+
+AIRED = re.compile(
+    r"\b(fabric|fleece|net|netting|mesh|cloth|gauze|slotted|perforated)\b", re.IGNORECASE
+)
+
+
+@frozen
+class Facts:
+    """The cover, and who lives there."""
+
+    cover: str
+    people: tuple[str, ...]
+
+
+def check(frame: WorkedFrame, _season: Season) -> Iterable[Finding]:
+    """Covers that want opening by day, with no line that says who does it."""
+    structure = frame.structure
+    if structure is None or not any(care.id == "vent" for care in structure.care):
+        return
+    if "vent opened by" in frame.frame.facts or _aired(frame):
+        return
+    people = tuple(person.name for person in frame.garden.people if person.name)
+    yield Finding(
+        level="warn",
+        where=frame.frame.block.where,
+        block=frame.frame.name,
+        facts=Facts(frame.frame.name, people),
+        by=frame.frame.on.day if frame.frame.on else frame.wanted_by,
+        candidates=tuple(_ways_out(frame, people)),
+        ways=(
+            "Prop it 5 cm when it is 8 °C outside and sunny, and open it wide at 15 °C.",
+            "An arm that opens by itself, or fabric instead of glass or film.",
+        ),
+    )
+
+
+def _aired(frame: WorkedFrame) -> bool:
+    """Under fabric or net the air goes through."""
+    lines = (*frame.frame.facts.get("fabric", ()), *frame.frame.facts.get("lights", ()))
+    return any(AIRED.search(_stuff(line.text)) for line in lines)
+
+
+def _stuff(text: str) -> str:
+    """What it is made of; `fabric` also opens a line about film."""
+    return re.sub(r"^fabric\b", "", text.lower())
+
+
+def _ways_out(frame: WorkedFrame, people: tuple[str, ...]) -> Iterable[Edit]:
+    """Each of the people by name."""
+    for name in people[:2]:
+        yield add_fact(frame.frame, f"vent opened by {name}")
+
+
+def words(facts: Facts, shown: Shown) -> Words:
+    """It in words."""
+    return Words(
+        says=(
+            f"{facts.cover} passes {shown.warmth(35)} by eleven on a bright morning of "
+            f"{shown.warmth(8)} when it is shut, and the plan names nobody who opens it."
+        ),
+        if_ignored="Heat kills more under glass than cold does: the seedlings are dead by noon.",
+        told="No line `vent opened by`.",
+        sum="Common practice.",
+    )
+
+
+RULE = Rule(
+    name="frame-cooks",
+    summary="glass or film over plants and nobody named to open it",
+    looks_at="frame",
+    levels=("warn",),
+    basis="common practice",
+    check=check,
+    words=words,
+)
