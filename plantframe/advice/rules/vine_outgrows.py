@@ -6,8 +6,9 @@ import math
 from typing import TYPE_CHECKING
 
 from plantframe.advice.climbers import is_pea, is_yearly, kin, opening, word
-from plantframe.advice.edits import other_crop, rewrite, uprights
+from plantframe.advice.edits import other_crop, rewrite
 from plantframe.advice.findings import Finding, Rule, Words
+from plantframe.advice.heights import lengths_m, standing, step_m, way_up_m
 from plantframe.frozen import frozen
 from plantframe.mechanics.ranges import Range
 from plantframe.season.units import Shown, times
@@ -24,8 +25,6 @@ if TYPE_CHECKING:
 # The least it grows over what it is given: beyond this the top folds over and shades the rest
 # (common practice, no source; a vine a third too long is only tucked in).
 MOST = 1.4
-# Sums of kinds whose top is a way over to the other side: the whole way is theirs to climb.
-WAYS_OVER = ("round_it", "arc")
 
 
 @frozen
@@ -75,29 +74,6 @@ def _height_is_said(frame: WorkedFrame) -> bool:
     )
 
 
-def way_up_m(frame: WorkedFrame) -> float | None:
-    """How far a vine can climb: up, and over where there is a way over."""
-    if frame.height_m is None:
-        return None
-    return max([frame.height_m, *(frame.figure(name) or 0.0 for name in WAYS_OVER)])
-
-
-def lengths_m(entry: Plant) -> tuple[float | None, float | None]:
-    """The least and the most it grows to on a frame.
-
-    Beside the entry's own figure only the trade's counts: other print takes in dwarf kinds, and
-    what the same plant does without a frame.
-    """
-    height = entry.height
-    if height is None:
-        return None, None
-    usual = [one for one in height.also if one.basis == "common practice" and not one.doubt]
-    trusted = [height, *usual]
-    lows = [one.low for one in trusted if one.low is not None]
-    highs = [one.high for one in trusted if one.high is not None]
-    return min(lows, default=None), max(highs, default=None)
-
-
 def _runs_up(planting: WorkedPlanting, entry: Plant) -> bool:
     own = planting.planting
     held_back = own.pinched or own.trained or own.cut
@@ -114,21 +90,8 @@ def _ways_out(
         low, _ = lengths_m(other)
         if word(other.habit) == "climber" and low is not None and low <= MOST * given:
             yield other_crop(planting.planting, other.name)
-    yield from _taller(frame, lengths_m(entry)[0] or 0.0)
-
-
-def _taller(frame: WorkedFrame, low_m: float) -> Iterable[Edit]:
-    fact = uprights(frame.frame)
-    up, down = frame.figure("posts.up"), frame.figure("posts.down")
-    if fact is None or up is None or down is None or fact.slot("length") is None:
-        return
-    step = 0.1524 if frame.garden.imperial else 0.1
-    height = math.ceil(low_m / MOST / step - 1e-6) * step
-    shown = Shown(frame.garden.imperial)
-    slots = {"length": shown.typed(height + down)}
-    if fact.slot("up") is not None:
-        slots["up"] = shown.typed(height)
-    yield rewrite(fact, slots)
+    step = step_m(frame)
+    yield from standing(frame, math.ceil((lengths_m(entry)[0] or 0.0) / MOST / step - 1e-6) * step)
 
 
 def words(facts: Facts, shown: Shown) -> Words:
