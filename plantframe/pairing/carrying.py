@@ -19,7 +19,7 @@ LOW, TOO_LOW = 0.04, 0.06
 # What a grown woody vine weighs, kg a metre, and the post it asks for (common practice, no source:
 # 75 mm for the strong ones, 100 mm for the heaviest and for those with a trunk; a builder gives
 # wisteria 125 to 150).
-STRONG_KG_PER_M, HUGE_KG_PER_M = 15.0, 30.0
+STRONG_KG_PER_M, HUGE_KG_PER_M = 15.0, 25.0
 STRONG_POST_M, HUGE_POST_M = 0.075, 0.100
 POLE_M = 0.030  # thinner than this a pole is a cane
 # Wire for a trunk: common practice; and what the German horticultural encyclopaedia Hortipendium
@@ -159,8 +159,8 @@ def _too_thin(pair: Pair) -> Reason | None:
     if worked is None or weight is None or not climber.lasting or weight.middle < STRONG_KG_PER_M:
         return None
     held = support.structure.stands.held if support.structure else ""
-    if held == "wall" or worked.builders_work or _by(pair) == "mesh":
-        return None  # left to the wall, to the builder, or to what the face itself bears
+    if held == "wall" or worked.builders_work or _by(pair) == "mesh" or pair.suited is not None:
+        return None  # left to the wall, the builder, what the face bears, or the trade's own habit
     trunk = climber.stem == "trunk"
     huge = trunk or climber.entry.strangles or weight.middle >= HUGE_KG_PER_M
     wanted = HUGE_POST_M if huge else STRONG_POST_M
@@ -176,10 +176,8 @@ def _too_thin(pair: Pair) -> Reason | None:
     )
 
 
-def _just_stout_enough(pair: Pair, weight: Range, post: float) -> Reason | None:
-    """The heaviest vines on posts of a gardener's making: they go, if the trade does it."""
-    if pair.suited is not None:
-        return None
+def _just_stout_enough(pair: Pair, weight: Range, post: float) -> Reason:
+    """The heaviest vines on the stoutest posts of a gardener's own making."""
     shown = pair.shown
     return fair(
         "carry",

@@ -18,6 +18,8 @@ RUNG_EVERY_M = 0.40  # rungs or strips this close let a shoot lie over them wher
 RUNG_THICK_M = 0.045  # thicker than this it is a rail, and nothing lies over it of itself
 LEVEL_APART_M = (0.30, 0.45)  # canes are tied to level wires or rails as far apart as this
 LEVEL_EVERY_M = 0.60  # and at most this
+LED_EVERY_M = 0.50  # a twining stem is led from one level wire to the next over this
+SLATS_EVERY_M = 0.20  # pickets this close, a stem is woven through
 GRID_EVERY_M = 0.30  # a leaf stalk finds the next hold within this
 STRANDS_EVERY_M = 0.60  # one stake, string or pole to a plant
 SOLID_M = 0.02  # rootlets and pads take a batten of about 25 mm, no wire and no net
@@ -89,11 +91,19 @@ def _twining(pair: Pair) -> Reason:
             f"{support.has} {_thick(pair, rungs[0])} every {_every(pair, rungs[0])}: "
             f"{takes}, and over these it lies rather than climbs. Help it up.",
         )
-    if level and (climber.tied or climber.stiff) and support.matter(level[0]) in {"wire", "rope"}:
+    slats = [held for held in up if held.every_m is not None and held.every_m <= SLATS_EVERY_M]
+    if slats:
         return fair(
             "hold",
-            f"{support.has} level {_parts(pair, level[0])} only, and a twining stem gains "
-            f"nothing from those: {climber.said} has to be led and tied along them.",
+            f"{support.has} {_thick(pair, slats[0])}: {takes}, and has to be woven in and out of "
+            "these.",
+        )
+    wired = [held for held in level if support.matter(held) in {"wire", "rope", "twine"}]
+    if wired and (climber.tied or climber.stiff or (wired[0].every_m or 1.0) <= LED_EVERY_M):
+        return fair(
+            "hold",
+            f"{support.has} level {_parts(pair, wired[0])} only, and a twining stem gains "
+            f"nothing from those: {climber.said} has to be led from one to the next and tied.",
         )
     if up and not _endures(pair, up[0]):
         return _rots(pair, up[0])

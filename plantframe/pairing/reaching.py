@@ -71,13 +71,24 @@ def _tall_enough(pair: Pair) -> Reason:
             f"{is_high}; {climber.said} runs to {pair.shown.length(climber.least_height_m)} at the "
             "least, folds over the top and shades itself."
         )
-        for_show = climber.entry.grown_for != "food" and over <= SWAMPED
-        return fair("reach", says) if for_show else out("reach", says)
+        return _along(pair, is_high) or out("reach", says)
     return good("reach", f"{is_high}; {_grows(pair)}")
 
 
+def _along(pair: Pair, is_high: str) -> Reason | None:
+    """A flower may hang over and run along, where there is row enough for it."""
+    climber, support = pair.climber, pair.support
+    room = (support.way_up_m or 0.0) + (support.row_m or 0.0)
+    if climber.entry.grown_for == "food" or climber.least_height_m > room:
+        return None
+    return fair(
+        "reach",
+        f"{is_high}; {climber.said} grows {_tall(pair)}, comes over the top and runs along it.",
+    )
+
+
 def _propped(pair: Pair, is_high: str, share: float) -> Reason:
-    """What stands by itself is held at half to two thirds of its height, or by a cane to the top."""
+    """What stands by itself is held half to two thirds of the way up, or by a cane to the top."""
     says = f"{is_high}; {_grows(pair)}"
     if share < HALF_WAY:
         return fair(
@@ -90,7 +101,8 @@ def _room(pair: Pair, is_high: str, way: float) -> Reason:
     """For what is led along as well as up: height and length together."""
     climber, support = pair.climber, pair.support
     # one season's stem goes up and comes down again, its neighbours stand beside it
-    along = (support.row_m or 0.0) if climber.lasting else 0.0
+    counted = climber.lasting and way == support.height_m  # a way over is the row already
+    along = (support.row_m or 0.0) if counted else 0.0
     room, least = way + along, climber.least_height_m
     if least <= ROOMY * room or (climber.stopped and not climber.lasting):
         led = "is led along it" if climber.lasting else "is stopped or turned down at the top"
@@ -132,7 +144,8 @@ def _in_reach(pair: Pair) -> Reason | None:
     says = f"The top picks hang at {pair.shown.length(top)}; {who} {pair.shown.length(reach)}."
     if top <= reach + STRETCH_M:
         return good("reach", says)
-    if top <= reach + LADDER_M or climber.picked == "cut":
+    once = climber.picked == "cut" or climber.lasting  # a step now and then, not every other day
+    if top <= reach + LADDER_M or once:
         return fair(
             "reach",
             f"{support.The}: {uncapital(says)[:-1]}, so they want a stretch or a step.",

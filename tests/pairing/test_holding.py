@@ -88,7 +88,8 @@ def test_a_tomato_is_tied_to_stake_and_string_and_clipped_to_a_net() -> None:
 
 
 def test_a_twiner_is_told_that_level_wires_give_it_nothing() -> None:
-    assert answers("pole bean", "cane wires")["hold"].verdict == "knocked out"
+    assert answers("pole bean", "grape wires")["hold"].verdict == "knocked out"
+    assert answers("pole bean", "cane wires")["hold"].verdict == "fair"
     assert answers("common honeysuckle", "wall wires")["hold"].verdict == "fair"
 
 
@@ -121,6 +122,12 @@ def test_a_wall_nobody_has_described_is_asked_about() -> None:
     reason = holding(Pair(Climber(entry, "Boston ivy"), of_wall(season.plan.things["Back Wall"])))
     assert reason.verdict == "fair"
     assert "nobody has said" in reason.says
+
+
+def test_stems_are_woven_in_and_out_of_pickets() -> None:
+    reason = answers("trumpet honeysuckle", "picket fence")["hold"]
+    assert reason.verdict == "fair"
+    assert "woven" in reason.says
 
 
 def test_a_clinger_does_not_stay_on_a_lattice_in_front_of_a_wall() -> None:

@@ -41,6 +41,15 @@ def test_what_is_led_along_may_be_longer_than_the_frame_is_high() -> None:
     assert answers("wisteria", "pergola")["reach"].verdict == "good"
 
 
+def test_a_morning_glory_runs_along_a_low_fence_and_beans_do_not() -> None:
+    assert answers("morning glory", "animal fence")["reach"].verdict == "fair"
+    assert answers("runner bean", "animal fence")["reach"].verdict == "knocked out"
+
+
+def test_kiwis_overhead_are_picked_once_and_from_a_step() -> None:
+    assert answers("hardy kiwi", "pergola")["reach"].verdict == "fair"
+
+
 def test_a_short_pea_leaves_the_top_of_a_tall_net_bare() -> None:
     verdict, says = reached("short pea", "2 m")
     assert verdict == "fair"
