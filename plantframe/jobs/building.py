@@ -7,6 +7,7 @@ from itertools import pairwise
 from typing import TYPE_CHECKING, Final
 
 from plantframe.frozen import frozen, replace
+from plantframe.jobs.cautions import cautions
 from plantframe.jobs.days import time_of_year, window_of
 from plantframe.jobs.job import (
     BUILD,
@@ -99,12 +100,17 @@ def _building_step(step: FrameStep, frame: WorkedFrame) -> Draft:
         stop_point=step.step.stop,
         alone=step.step.alone,
         wait=f"{days} days for {step.waits_for}" if high else "",
-        dangers=tuple(danger.says for danger in step.dangers),
+        dangers=tuple(danger.says for danger in step.dangers) or _own_cautions(step),
         place=place_of(frame, step.step.at),
         power=step.step.power,
         where=step.fact.where if step.fact else frame.frame.block.where,
     )
     return Draft(job, step.id)
+
+
+def _own_cautions(step: FrameStep) -> tuple[str, ...]:
+    """The usual cautions for a step in the gardener's own words."""
+    return cautions(step.says) if step.fact or step.id == "cut" else ()
 
 
 def _in_its_season(

@@ -68,8 +68,8 @@ def jobs_of(season: Season) -> Jobs:
             planned=None if draft.job.whenever else planned[name],
             overdue=_overdue(draft, last[name], floor, season.today),
         )
-        if job.until is None or job.planned is None or job.planned <= job.until:
-            jobs.append(job)
+        if job.until is None or job.until >= floor:
+            jobs.append(_within(job))
     troubles = (*circles(left_out, network), *misfits(network, season.today), *short_waits)
     return Jobs(
         tuple(jobs),
@@ -105,6 +105,12 @@ def _listed_by(planned: Days, drafts: Mapping[str, Draft]) -> Days:
 def _overdue(draft: Draft, last: date | None, floor: date, today: date) -> bool:
     """Whether the days of undone work are over."""
     return last is not None and last < floor <= today and draft.job.every_days is None
+
+
+def _within(job: Job) -> Job:
+    """A round that can only begin after its last day has none: the trouble with that is told."""
+    late = job.until is not None and job.planned is not None and job.planned > job.until
+    return replace(job, until=None) if late else job
 
 
 def _listed_before(

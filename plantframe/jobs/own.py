@@ -7,6 +7,7 @@ from datetime import timedelta
 from typing import TYPE_CHECKING, Final
 
 from plantframe.frozen import frozen, replace
+from plantframe.jobs.cautions import cautions
 from plantframe.jobs.days import window_of
 from plantframe.jobs.job import BUILD, DONE, LINES, OWN, Before, Draft, Job, Window
 from plantframe.language.mistakes import Mistake
@@ -25,39 +26,6 @@ if TYPE_CHECKING:
 
 OWN_MARKING: Final = "services"  # the step of a kind whose own order begins with the marking
 MARKED_DAYS: Final = 7  # marking services ask for some working days (common practice, no source)
-
-# The usual cautions for work that only the gardener has described.
-CAUTIONS: Final = (
-    (
-        re.compile(r"\b(saw|rip|cut|axe|chisel|drill|bore|chop|fell|split)", re.IGNORECASE),
-        "Clamp or steady the work, keep both hands behind the edge, and shield your eyes",
-    ),
-    (
-        re.compile(r"\b(dig|hole|trench|iron bar|drive|posts?\b|footing)", re.IGNORECASE),
-        "Have buried cables and pipes marked before going deeper than 30 cm near a house or a road",
-    ),
-    (
-        re.compile(r"\b(ladder|steps|roof|gutter|eaves|prune the (?:tree|vine))", re.IGNORECASE),
-        "Steps on firm level ground, one hand for yourself, and somebody within call",
-    ),
-    (
-        re.compile(r"\b(glass|pane|glaze|glazing)", re.IGNORECASE),
-        "Gloves for every pane, and panes stacked on edge",
-    ),
-    (
-        re.compile(r"\b(spray|preservative|creosote|weedkiller|paint|stain)", re.IGNORECASE),
-        "Keep to what the label says, off food beds and away from children and animals",
-    ),
-    (
-        re.compile(r"\b(electric|socket|wiring|gas)\b", re.IGNORECASE),
-        "Work on mains electricity and gas is for somebody licensed to do it",
-    ),
-)
-
-
-def cautions(words: str) -> tuple[str, ...]:
-    """The cautions that go with work described in these words."""
-    return tuple(says for pattern, says in CAUTIONS if pattern.search(words))
 
 
 # ---- tasks --------------------------------------------------------------------------------------

@@ -87,7 +87,7 @@ TRADE = {
     "mortised fence": (
         "grow climbing rose",
         (
-            "mortises, dig the holes, first post, next post loose, enter the rails, plumb, "
+            "mortises, dig the holes, first post, next post loose, the rails into, plumb that, "
             "climbing rose"
         ),
     ),
@@ -96,7 +96,7 @@ TRADE = {
         "bays 2 of 8 ft\nbar 2x2\nfinish oil\nstays 2, square to the row\ngrow tall pea",
         (
             "pencil line, bore, brush the feet, end post with, string from, middle posts, "
-            "firm the soil, thread the net, weave the bar, drop in the pins, tie the stays, tall pea"
+            "firm the soil, thread the net, weave the bar, drop in the pins, tie the stay, tall pea"
         ),
     ),
     "obelisk": (

@@ -1,0 +1,82 @@
+"""Work that comes round; how often it comes is common practice, no source."""
+
+from __future__ import annotations
+
+from datetime import date
+
+from tests.jobs.gardens import BEANS, HEAD, NET, SOUTH, listed, the
+
+BOX = "cover Salad Box, cold frame\n  size 8 ft x 4 ft\n  lights 4\n"
+
+
+def test_shoots_are_led_each_week_from_three_weeks_after_sowing() -> None:
+    job = the(listed(HEAD + NET + BEANS), "bean-net/pole-bean-lead")
+    assert job.kind == "train"
+    assert job.says.startswith("Bean Net: pole bean: start the shoots")
+    assert not job.says.endswith(".")
+    assert (job.planned, job.every_days) == (date(2027, 6, 8), (7, 7))
+    assert job.minutes is not None
+
+
+def test_a_round_that_was_done_comes_again_after_its_days() -> None:
+    done = "  done separate the shoots, 29 June\n"
+    job = the(listed(HEAD + NET + BEANS + done), "bean-net/pole-bean-lead")
+    assert job.planned == date(2027, 7, 6)
+
+
+def test_in_midseason_a_round_stands_at_its_next_day() -> None:
+    text = HEAD + NET + "  built 2026\n" + BEANS + "  done sow the beans, 18 May\n"
+    job = the(listed(text, date(2027, 7, 1)), "bean-net/pole-bean-lead")
+    assert job.planned == date(2027, 7, 6)
+    assert not job.overdue
+
+
+def test_strips_under_a_cold_frame_fall_due_after_four_or_five_years() -> None:
+    found = listed(HEAD + BOX + "  built 2020\n  strips new spring 2023\n")
+    strips = the(found, "salad-box/care-strips")
+    assert strips.reckoned == "last done in 2023; due every 4 to 5 years"
+    assert strips.planned is not None
+    assert strips.planned.month == 3
+    assert strips.hands == 2
+
+
+def test_strips_that_are_new_are_left_alone() -> None:
+    found = listed(HEAD + BOX + "  built 2020\n  strips new spring 2025\n")
+    assert found.job("salad-box/care-strips") is None
+
+
+def test_yearly_care_is_for_what_stands_already() -> None:
+    standing, new = listed(HEAD + NET + "  built 2025\n"), listed(HEAD + NET)
+    poke = the(standing, "bean-net/care-poke")
+    assert (poke.earliest, poke.latest) == (date(2027, 3, 1), date(2027, 3, 31))
+    assert new.job("bean-net/care-poke") is None
+
+
+def test_spring_care_of_a_southern_garden_is_in_september() -> None:
+    found = listed(SOUTH + NET + "  built 2024\n", date(2026, 7, 1))
+    assert the(found, "bean-net/care-poke").earliest == date(2026, 9, 1)
+
+
+def test_care_that_an_event_calls_for_has_no_day_and_comes_last() -> None:
+    found = listed(HEAD + NET + BEANS)
+    lean = found.jobs[-1]
+    assert (lean.id, lean.whenever, lean.planned) == ("bean-net/care-lean", "after a gale", None)
+
+
+def test_lights_are_opened_each_day_they_are_on() -> None:
+    found = listed(HEAD + BOX + "  built 2021\n  on 1 February to 15 April\n")
+    vent = the(found, "salad-box/care-vent")
+    assert vent.every_days == (1, 1)
+    assert (vent.planned, vent.until) == (date(2027, 2, 1), date(2027, 4, 15))
+
+
+def test_a_new_plant_is_not_pruned_before_it_is_planted() -> None:
+    plan = "frame Rose Arch, arch\n  grow climbing rose, plant 20 March\n"
+    assert not [job for job in listed(HEAD + plan).jobs if "worn cane" in job.says]
+    standing = "frame Rose Arch, arch\n  built 2020\n  grow climbing rose\n"
+    assert [job for job in listed(HEAD + standing).jobs if "worn cane" in job.says]
+
+
+def test_peas_on_a_net_want_no_sticks_besides() -> None:
+    found = listed(f"{HEAD}{NET}  grow short pea, sow 20 March\n")
+    assert not [job for job in found.jobs if "twiggy" in job.says]
