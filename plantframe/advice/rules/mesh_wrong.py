@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING
 from plantframe.advice.climbers import SLING, is_pea, is_planned, matter, opening, word
 from plantframe.advice.edits import add_block, rewrite
 from plantframe.advice.findings import Finding, Rule, Words
+from plantframe.advice.rules.needs_sling import SLUNG_KG
 from plantframe.frozen import frozen
 from plantframe.language.values import Measure
 from plantframe.season.plantings import WorkedPlanting, as_range
@@ -27,8 +28,6 @@ GRACE_M = 0.003
 HAND_M = 0.1
 TENDRIL_M = 0.2
 TIGHT_FRUIT = 0.7
-# From this weight a fruit is slung whatever the mesh, and needs-sling says so.
-SLUNG_KG = 1.4
 # Where the mesh of a net or a panel is typed: fact word, slot.
 TYPED = (("mesh", "length"), ("net", "mesh"), ("panels", "mesh"))
 
@@ -100,7 +99,8 @@ def _fault(entry: Plant, mesh_m: float, wanted_m: float) -> str:
     if reached_for and mesh_m < min(HAND_M, wanted_m) - GRACE_M:
         return "hand"
     weight = as_range(entry.fruit_weight)
-    slung = weight is not None and weight.middle >= SLUNG_KG
+    # a fruit so heavy is slung whatever the mesh, and needs-sling says so
+    slung = weight is not None and weight.high > SLUNG_KG
     if fruit is not None and not slung and fruit.middle > TIGHT_FRUIT * mesh_m + GRACE_M:
         return "fruit"
     return ""
