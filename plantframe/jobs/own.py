@@ -105,10 +105,10 @@ def _meant(waiting: Waiting, plan: Plan, out: Drafts) -> tuple[str, ...]:
     """The jobs that the words after `after` mean: a frame's building, a task, a step."""
     words = waiting.after
     head, colon, rest = words.partition(":")
-    named = plan.named(words.strip()) or (plan.named(head.strip()) if colon else None)
+    name = _named(words, plan) or (_named(head, plan) if colon else "")
     drafts = [draft for draft in out.by_id.values() if draft.id != waiting.job]
-    if named is not None:
-        drafts = [draft for draft in drafts if draft.job.block == named.name]
+    if name:
+        drafts = [draft for draft in drafts if draft.job.block == name]
         if not (colon and rest.strip()):
             return tuple(draft.id for draft in drafts if draft.job.kind == BUILD)
         words = rest.strip()
@@ -118,6 +118,13 @@ def _meant(waiting: Waiting, plan: Plan, out: Drafts) -> tuple[str, ...]:
         if found is not None:
             return (among[found].id,)
     return ()
+
+
+def _named(words: str, plan: Plan) -> str:
+    """The bed, frame or wall of that name, whatever the capitals and with or without `the`."""
+    said = words.strip().lower().removeprefix("the ")
+    names = (*plan.frames, *plan.beds, *plan.things)
+    return next((name for name in names if name.lower().removeprefix("the ") == said), "")
 
 
 # ---- buried lines ---------------------------------------------------------------------------

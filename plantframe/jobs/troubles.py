@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from plantframe.frozen import replace
-from plantframe.jobs.job import CARE, OPEN, OWN, Trouble
+from plantframe.jobs.job import CARE, DONE, OPEN, OWN, Trouble
 from plantframe.jobs.passes import Days, Network, held_day, ready_days
 from plantframe.season.likeness import short
 from plantframe.season.units import day as shown
@@ -107,25 +107,48 @@ def misfits(network: Network, today: date) -> list[Trouble]:
     gone: dict[str, list[Draft]] = {}
     for name in network.names:
         draft = network.drafts[name]
+        found += _done_too_soon(draft, network)
         last = deadline(draft)
         if last is None:
             continue
         broken = [
             before
             for before in into[name]
-            if network.drafts[before.first].pinned is not None
-            and (held := held_day(network, ready, before.first)) is not None
-            and held + network.wait(before) > last
+            if (pinned := network.drafts[before.first].pinned) is not None
+            and pinned + network.wait(before) > last
         ]
         if broken:
             found += [_out_of_order(before, last, network) for before in broken]
-        elif last < today and last < network.floor:
-            if draft.job.kind == CARE:
-                continue  # the list says of each that it is overdue
+        elif last < min(today, network.floor):
             gone.setdefault(draft.job.block, []).append(draft)
         elif _late(network, ready, name):
             found.append(_too_late(name, last, ready, network))
-    return [*found, *(_overdue(block, drafts) for block, drafts in gone.items())]
+    overdue = [
+        _overdue(block, [draft for draft in drafts if draft.job.kind != CARE])
+        for block, drafts in gone.items()
+        if any(draft.job.kind != CARE for draft in drafts)  # of care the list itself says it
+    ]
+    return [*found, *overdue]
+
+
+def _done_too_soon(draft: Draft, network: Network) -> list[Trouble]:
+    """What is done already though a job that goes before it is moved to a later day."""
+    if draft.state != OPEN or draft.pinned is None:
+        return []
+    out_of = network.out_of()
+    found: list[Trouble] = []
+    waiting, seen = list(out_of[draft.id]), {draft.id}
+    while waiting:
+        before = waiting.pop(0)
+        then = network.drafts[before.then]
+        if then.state != DONE or before.then in seen:
+            continue
+        seen.add(before.then)
+        if then.pinned is None:
+            waiting += out_of[before.then]
+        elif then.pinned < draft.pinned:
+            found.append(_out_of_order(replace(before, first=draft.id), then.pinned, network))
+    return found
 
 
 def _out_of_order(before: Before, last: date, network: Network) -> Trouble:
@@ -164,7 +187,8 @@ def _too_late(name: str, last: date, ready: Days, network: Network) -> Trouble:
         for before in chain
         if network.wait(before).days and before.waits_for
     ]
-    parts = [f"{_called(start)} can begin on {shown(begins)}" if begins else "", *waits]
+    stands = "is down for" if start.pinned else "can begin on"
+    parts = [f"{_called(start)} {stands} {shown(begins)}" if begins else "", *waits]
     missing = plural((first - last).days, "day") if first else ""
     wanted = f"is down for {shown(last)}" if draft.pinned else f"is wanted {_wanted(draft, last)}"
     says = (
