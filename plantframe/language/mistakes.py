@@ -71,6 +71,10 @@ def _kind(
     return keep
 
 
+def _a(noun: str) -> str:
+    return f"an {noun}" if noun[:1].lower() in "aeiou" else f"a {noun}"
+
+
 def _nearest(told: Told) -> str:
     return f" Nearest: {told['near']}." if told.get("near") else ""
 
@@ -292,6 +296,29 @@ def _no_kind(told: Told) -> str:
     )
 
 
+@_kind("kind-by-name", "note")
+def _kind_by_name(told: Told) -> str:
+    return f"{told['name']} is taken for {_a(told['kind'])}, by its name."
+
+
+@_kind("no-plant", "ask")
+def _no_plant(told: Told) -> str:
+    return f"“{told['text']}”: of what? Nothing grows here yet; start with a line `grow …`."
+
+
+@_kind("no-year", "ask")
+def _no_year(told: Told) -> str:
+    return f"“{told['text']}”: in which year? Such as: `{told['text']} in 2025`."
+
+
+@_kind("no-log-date", "ask")
+def _no_log_date(told: Told) -> str:
+    return (
+        f"“{told['text']}”: on which day? The date comes first: "
+        "`log 2 August, Bean Net, picked 1.4 kg`."
+    )
+
+
 @_kind("unknown-plant", "ask")
 def _unknown_plant(told: Told) -> str:
     return f"I know no plant “{told['plant']}”.{_nearest(told)} Which is it?"
@@ -330,10 +357,10 @@ def _year_off(told: Told) -> str:
 # ---- the plan as a whole ----------------------------------------------------------------------
 @_kind("no-garden", "ask")
 def _no_garden(told: Told) -> str:
-    return (
-        "no line `garden Name, year`: which season is this plan for? "
-        f"Until then I take {told['year']}."
-    )
+    head = told.get("head")
+    missing = "the garden has no year" if head else "there is no line `garden Name, year`"
+    write = f" Such as: `{head}`." if head else ""
+    return f"{missing}: which season is this plan for?{write} Until then I take {told['year']}."
 
 
 @_kind("no-place", "ask")

@@ -7,9 +7,10 @@ from datetime import date, timedelta
 from typing import TYPE_CHECKING
 
 from plantframe.frozen import frozen
-from plantframe.language.slots import When
+from plantframe.language.figures import plain_signs
 
 if TYPE_CHECKING:
+    from plantframe.language.slots import When
     from plantframe.language.values import Day
 
 MONTH_NAMES = tuple(calendar.month_name)
@@ -28,10 +29,11 @@ FIXED_FEASTS = {
     "boxing day": (12, 26),
 }
 MOVABLE_FEASTS = {"good friday": -2, "easter": 0, "whitsun": 49}
+FARTHEST_DAYS = 800  # a date so far from a frost or a feast is a slip
 PARTS = {"early": 5, "mid": 15, "late": 25, "start": 1}
 
 
-class DateSlip(ValueError):
+class DateSlip(ValueError):  # noqa: N818 - a slip of the pen, said and not raised to the user
     """A date that cannot be, or that wants asking about.
 
     name   the mistake's name; told what its words need; `write` lines that would cure it
@@ -46,7 +48,11 @@ class DateSlip(ValueError):
 
 @frozen
 class Season:
-    """What dates are reckoned from. `split` is the month a southern season begins, else 1."""
+    """What dates are reckoned from.
+
+    years        both calendar years of the season, the same one twice where it has only one
+    frost_last, frost_first   the average dates, None where unsaid; `frost_none` where there is none
+    """
 
     years: tuple[int, int]
     southern: bool = False
@@ -95,7 +101,9 @@ def resolve(when: When, season: Season) -> Dated:
         return _slashed(when, season)
     if when.anchor:
         return _anchored(when, season)
-    assert when.day is not None
+    if when.day is None:
+        why = "it names no day."
+        raise DateSlip("impossible-date", {"text": when.text, "why": why})
     first, give = _day(when.day, season)
     if when.last is None:
         return Dated(first, first, give, when.text)
@@ -110,22 +118,29 @@ def resolve(when: When, season: Season) -> Dated:
 
 
 def _on(day: int, month: int, year: int, said: str) -> date:
-    if not 1 <= month <= 12:
-        raise DateSlip("impossible-date", {"text": said, "why": f"there is no month {month}."})
-    longest = calendar.monthrange(year, month)[1] if 1 <= year <= 9999 else 31
+    """A day of the calendar; `month` is 1 to 12, `year` one that plans reach to."""
+    longest = calendar.monthrange(year, month)[1]
     if not 1 <= day <= longest:
-        short = f"{MONTH_NAMES[month]}{f' {year}' if month == 2 else ''}"
-        why = f"{short} has {longest} days."
-        raise DateSlip("impossible-date", {"text": said, "why": why})
+        name = f"{MONTH_NAMES[month]} {year}" if month == 2 else MONTH_NAMES[month]
+        write = (f"{longest} {MONTH_NAMES[month]}",) if day > longest else ()
+        raise DateSlip(
+            "impossible-date", {"text": said, "why": f"{name} has {longest} days."}, write
+        )
     return date(year, month, day)
 
 
 def _day(day: Day, season: Season) -> tuple[date, int]:
     year = day.year if day.year is not None else season.year_of(day.month)
     if not 1900 <= year <= 2200:
-        raise DateSlip("impossible-date", {"text": day.text, "why": f"the year {year}?"})
+        why = f"no plan reaches to the year {year}."
+        raise DateSlip("impossible-date", {"text": day.text, "why": why})
+    if not 1 <= day.month <= 12:
+        why = f"there is no month {day.month}."
+        raise DateSlip("impossible-date", {"text": day.text, "why": why})
     if day.day is not None:
         return _on(day.day, day.month, year, day.text), 0
+    if day.part == "last week":
+        return date(year, day.month, calendar.monthrange(year, day.month)[1] - 6), 0
     if day.part == "end":
         return date(year, day.month, calendar.monthrange(year, day.month)[1]), 0
     if day.part:
@@ -134,11 +149,14 @@ def _day(day: Day, season: Season) -> tuple[date, int]:
 
 
 def _slashed(when: When, season: Season) -> Dated:
-    parts = [int(part) for part in when.text.split("/")]
-    first, second = parts[0], parts[1]
-    year = parts[2] if len(parts) > 2 else None
+    """`18/5` and `5/18` can be read one way only; `5/6` is asked about."""
+    first, second, *rest = (int(part) for part in plain_signs(when.text).split("/"))
+    year = rest[0] if rest else None
     if year is not None and year < 100:
         year += 2000
+    if year is not None and not 1900 <= year <= 2200:
+        why = f"no plan reaches to the year {year}."
+        raise DateSlip("impossible-date", {"text": when.text, "why": why})
     month_first = 1 <= first <= 12
     month_second = 1 <= second <= 12
     if month_first and month_second and first != second:
@@ -154,25 +172,45 @@ def _slashed(when: When, season: Season) -> Dated:
 
 
 def _anchored(when: When, season: Season) -> Dated:
+    """So many days from a frost or a feast."""
     if "frost" in when.anchor:
         base = season.frost_last if "last" in when.anchor else season.frost_first
         if base is None:
             why = (
                 "there is no frost here to reckon from."
                 if season.frost_none
-                else f"the garden does not say when its {when.anchor} is: add `frost last …, first …`."
+                else f"the garden does not say when its {when.anchor} is: add "
+                "`frost last …, first …`."
             )
             raise DateSlip("impossible-date", {"text": when.text, "why": why})
     elif when.anchor in FIXED_FEASTS:
         month, day = FIXED_FEASTS[when.anchor]
         base = date(season.year_of(month), month, day)
     else:
-        from dateutil.easter import easter
-
-        year = season.year_of(4)
-        base = easter(year) + timedelta(days=MOVABLE_FEASTS[when.anchor])
+        base = easter(season.year_of(4)) + timedelta(days=MOVABLE_FEASTS[when.anchor])
+    if abs(when.from_days) > FARTHEST_DAYS:
+        why = "that is years away."
+        raise DateSlip("impossible-date", {"text": when.text, "why": why})
     found = base + timedelta(days=round(when.from_days))
     return Dated(found, found, 0, when.text)
+
+
+def easter(year: int) -> date:
+    """Easter Sunday of the Gregorian calendar: the Sunday after the first full moon of spring.
+
+    Source: the rule of the Gregorian reform (bull Inter gravissimas, 1582) in the arithmetic
+    known as the anonymous one, published in Nature, 20 April 1876.
+    """
+    golden = year % 19
+    century, of_century = divmod(year, 100)
+    leaps, century_rest = divmod(century, 4)
+    moon_shift = (century - (century + 8) // 25 + 1) // 3
+    full_moon = (19 * golden + century - leaps - moon_shift + 15) % 30
+    year_leaps, year_rest = divmod(of_century, 4)
+    to_sunday = (32 + 2 * century_rest + 2 * year_leaps - full_moon - year_rest) % 7
+    late = (golden + 11 * full_moon + 22 * to_sunday) // 451
+    month, day = divmod(full_moon + to_sunday - 7 * late + 114, 31)
+    return date(year, month, day + 1)
 
 
 def check_year(dated: Dated, season: Season, typed_year: int | None) -> None:

@@ -3,14 +3,14 @@
 from __future__ import annotations
 
 import re
-from functools import lru_cache
 from dataclasses import dataclass, field
+from functools import cache, lru_cache
 from typing import TYPE_CHECKING
 
 from plantframe.catalogue.names import all_names, index, named
-from plantframe.language.edits import Edit, LineChange
+from plantframe.language.edits import Edit, rewrite
 from plantframe.language.mistakes import Mistake, Where
-from plantframe.language.reader import nearest
+from plantframe.language.near import MOST, nearest
 from plantframe.language.slots import COMPASS
 from plantframe.language.slots import Spot as TypedSpot
 from plantframe.plan.things import Spot
@@ -43,22 +43,6 @@ def at(where: Where, column: int) -> Where:
     return Where(where.file, where.line, column, where.typed)
 
 
-def rewrite(where: Where, old: str, new: str, says: str = "") -> Edit:
-    """An edit of one line: the words `old` in it become `new`."""
-    place = where.typed.find(old, max(0, where.column - 1))
-    if place < 0:
-        place = where.typed.find(old)
-    line = where.typed[:place] + new + where.typed[place + len(old) :]
-    return Edit(says or f"write `{new}`", (LineChange(where.file, where.line, where.typed, line),))
-
-
-def insert_after(block: Block, line: str, says: str) -> Edit:
-    """An edit that adds a fact at the end of a block."""
-    where = block.where
-    change = LineChange(where.file, block.last_line, None, f"  {line}")
-    return Edit(says, (change,))
-
-
 @dataclass(slots=True)
 class Names:
     """Every named thing of the plan: its name as written, by its small letters."""
@@ -84,6 +68,12 @@ class Names:
         edit = rewrite(second, block.name, fresh, f"call the second “{fresh}”")
         slips.say("same-name", second, (edit,), **told)
         return False
+
+    def add_common(self, block: Block) -> None:
+        """Take in a shed, yard or house, which may go by its word or by a name of its own."""
+        self.common.add(block.word)
+        if block.name:
+            self.by_key.setdefault(block.name.lower(), block)
 
     def find(self, said: str) -> str | None:
         """The thing's name as written, for a name as typed elsewhere, or None."""
@@ -119,10 +109,12 @@ def spots(slots: Iterable[Slot], where: Where, names: Names, slips: Slips) -> tu
 
 
 def spot(typed: TypedSpot, where: Where, names: Names, slips: Slips) -> Spot:
-    """One place, its name resolved."""
+    """One place, its name resolved; of two (`between Long Bed and Low Bed`) the first."""
     thing = ""
     if typed.name:
-        found = names.find(typed.name)
+        first, both, second = typed.name.partition(" and ")
+        ends = [names.find(name) for name in (first, second)] if both else []
+        found = names.find(typed.name) or (ends[0] if all(ends) and ends else None)
         if found is not None:
             thing = found
         else:
@@ -212,9 +204,26 @@ def near_kinds(said: str, word: str) -> tuple[str, ...]:
     fitting = fitting_kinds(word)
     near = nearest(said, [name for name in all_names("structure") if kinds(name)])
     own = dict.fromkeys(kind for name in near for kind in kinds(name) if kind in fitting)
-    return tuple(own)[:4]
+    return tuple(own)[:MOST]
 
 
+def kinds_in_name(name: str, word: str) -> tuple[str, ...]:
+    """Up to four kinds a frame may be by its name: those named in it first, then those alike."""
+    words = [one.strip(".,:;'\"").lower() for one in name.split()]
+    fitting = fitting_kinds(word)
+    found: dict[str, None] = {}
+    for length in range(len(words), 0, -1):
+        for start in range(len(words) - length + 1):
+            for kind in kinds(" ".join(words[start : start + length])):
+                if kind in fitting:
+                    found[kind] = None
+    for kind in fitting if len(found) < MOST else ():
+        if set(kind.split()) & set(words) - {"frame"}:
+            found[kind] = None
+    return tuple(found)[:MOST]
+
+
+@cache
 def fitting_kinds(word: str) -> tuple[str, ...]:
     """The kinds that go under a block word."""
     return tuple(

@@ -2,13 +2,13 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
 from types import MappingProxyType
 from typing import TYPE_CHECKING
 
 from plantframe.frozen import frozen
 
 if TYPE_CHECKING:
+    from collections.abc import Mapping
     from datetime import date
 
     from plantframe.language.mistakes import Where
@@ -163,6 +163,7 @@ class Planting:
     said     the plant as typed; `plants` the catalogue entries it can mean: one where it is
              clear, several where it must be asked about, none where nothing is known
     order    0 for the first `grow` of its block, 1 for the second …
+    male, female   how many of each, where the plan says
     """
 
     said: str
@@ -183,6 +184,8 @@ class Planting:
     order: int
     fact: Fact
     facts: tuple[Fact, ...] = ()
+    male: int | None = None
+    female: int | None = None
 
     @property
     def plant(self) -> str | None:
@@ -375,7 +378,11 @@ class Plan:
     @property
     def plantings(self) -> tuple[Planting, ...]:
         """Every planting of the plan."""
-        holders = (*self.frames.values(), *self.beds.values(), *self.things.values())
+        holders: tuple[Frame | Bed | Thing, ...] = (
+            *self.frames.values(),
+            *self.beds.values(),
+            *self.things.values(),
+        )
         return tuple(planting for holder in holders for planting in holder.plantings)
 
     def named(self, name: str) -> Bed | Thing | Frame | None:

@@ -1,0 +1,160 @@
+"""What all builders of a plan share: its names, its season, its slips, and facts any block has."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+from typing import TYPE_CHECKING
+
+from plantframe.language.edits import rewrite
+from plantframe.language.slots import When
+from plantframe.language.values import Number, Span, Word
+from plantframe.language.values import Season as TypedSeason
+from plantframe.plan import names as naming
+from plantframe.plan.dates import Dated, DateSlip, Season, check_year, resolve
+from plantframe.plan.names import Names, Slips
+from plantframe.plan.things import Grown, Mark, SetAside
+
+if TYPE_CHECKING:
+    from collections.abc import Iterable
+    from datetime import date
+
+    from plantframe.language.files import Reading
+    from plantframe.language.reader import Block, Fact
+    from plantframe.language.shapes import Slot
+    from plantframe.plan.things import Spot
+
+
+@dataclass(slots=True)
+class Site:
+    """A plan being built. `season` is settled once the garden has been read."""
+
+    reading: Reading
+    today: date
+    season: Season
+    slips: Slips = field(default_factory=Slips)
+    names: Names = field(default_factory=Names)
+
+    # -- dates ----------------------------------------------------------------------------
+    def dated(self, fact: Fact | None, name: str, *, planting: bool = False) -> Dated | None:
+        """The date in a slot of a fact, or None; a slip in it is said.
+
+        planting   a sowing or planting: one dated a year off is asked about
+        """
+        slot = fact.slot(name) if fact else None
+        if fact is None or slot is None:
+            return None
+        return self.date_in(slot, fact, planting=planting)
+
+    def date_in(self, slot: Slot, fact: Fact, *, planting: bool = False) -> Dated | None:
+        """The date in one slot, or None; a slip in it is said."""
+        if not isinstance(slot.value, When):
+            return None
+        try:
+            found = resolve(slot.value, self.season)
+            if planting:
+                check_year(found, self.season, typed_year(slot.value))
+        except DateSlip as slip:
+            self.date_slip(slip, fact, slot.column)
+            return None
+        return found
+
+    def date_slip(self, slip: DateSlip, fact: Fact, column: int) -> None:
+        """Say what is wrong with a date, with the lines that would mend it."""
+        where = naming.at(fact.where, column)
+        edits = [rewrite(where, slip.told["text"], line) for line in slip.write]
+        self.slips.say(slip.name, where, edits, **slip.told)
+
+    def years(self, value: object) -> tuple[int, ...]:
+        """The calendar years that a typed year stands for."""
+        if isinstance(value, Number):
+            return (int(value.value),)
+        if isinstance(value, TypedSeason):
+            return (value.first,)
+        if isinstance(value, Span) and isinstance(value.low, Number):
+            last = value.high.value if isinstance(value.high, Number) else value.low.value
+            return tuple(range(int(value.low.value), int(last) + 1))
+        if isinstance(value, Word):  # last year
+            return (self.season.years[0] - 1,)
+        return ()
+
+    # -- facts that any block has -----------------------------------------------------------
+    def spots(self, block: Block) -> tuple[Spot, ...]:
+        """Where a block says it stands."""
+        slots = [slot for slot in block.head.slots if slot.name == "spot"]
+        return naming.spots(slots, block.where, self.names, self.slips)
+
+    def had(self, facts: Iterable[Fact], *, quiet: bool = False) -> tuple[Grown, ...]:
+        """What grew here in years before. `quiet`: say nothing of a plant without its year."""
+        out: list[Grown] = []
+        for fact in facts:
+            if fact.word != "had":
+                continue
+            plant, dated = "", True
+            entries: tuple[str, ...] = ()
+            for slot in fact.slots:
+                if slot.name in {"plant", "again"}:
+                    if not dated and not quiet:
+                        self._no_year(fact, plant)
+                    plant, entries, dated = str(slot.value), naming.plants(str(slot.value)), False
+                    continue
+                for year in self.years(slot.value) if plant else ():
+                    out.append(Grown(plant, year, entries, fact))
+                    dated = True
+            if not dated and not quiet:
+                self._no_year(fact, plant)
+        return tuple(out)
+
+    def _no_year(self, fact: Fact, plant: str) -> None:
+        year = self.season.years[0] - 1
+        edit = rewrite(fact.where, plant, f"{plant} in {year}")
+        self.slips.say("no-year", fact.where, (edit,), text=f"had {plant}")
+
+    def set_asides(self, facts: Iterable[Fact]) -> tuple[SetAside, ...]:
+        """The warnings set aside in a block; one without a reason is not."""
+        out = []
+        for fact in facts:
+            if fact.word != "ok":
+                continue
+            rule = str(fact.get("rule") or "").lower().strip().replace(" ", "-")
+            reason = str(fact.get("reason") or "").strip()
+            if not rule:
+                example = 'ok crowded because "we thin by eating"'
+                self.slips.say("nothing-after", fact.where, word="ok", example=example)
+                continue
+            if not reason:
+                self.slips.say("no-reason", fact.where, rule=rule)
+                continue
+            times = fact.get("times")
+            out.append(
+                SetAside(
+                    rule,
+                    reason,
+                    str(fact.get("person") or ""),
+                    self.dated(fact, "on"),
+                    self.dated(fact, "until"),
+                    times.value if isinstance(times, Number) else None,
+                    str(fact.get("level") or ""),
+                    fact,
+                )
+            )
+        return tuple(out)
+
+    def marks(self, facts: Iterable[Fact]) -> tuple[Mark, ...]:
+        """The jobs of a block that are done, moved or left out."""
+        out = []
+        for fact in facts:
+            job = str(fact.get("job") or "").strip()
+            if fact.word not in {"done", "move", "skip"} or not job:
+                continue
+            day = self.dated(fact, "to" if fact.word == "move" else "on")
+            reason = str(fact.get("reason") or "")
+            if fact.word == "skip" and not reason:
+                self.slips.say("no-reason", fact.where, rule=f"leaving out “{job}”")
+            who = str(fact.get("person") or "")
+            out.append(Mark(fact.word, job, day, who, reason, fact))
+        return tuple(out)
+
+
+def typed_year(when: When) -> int | None:
+    """The year a date was typed with."""
+    return when.day.year if when.day is not None else None
