@@ -89,6 +89,7 @@ INSTEAD = {
     ("needs-real-engineering", "too-heavy"),
     ("needs-real-engineering", "too-shallow-permanent"),
     ("sail-too-big", "too-shallow-seasonal"),
+    ("heavy-lift", "needs-two"),
     ("nothing-to-hold", "support-too-fat"),
     ("frame-too-short-lived", "too-heavy"),
     ("won't-fold", "too-heavy"),

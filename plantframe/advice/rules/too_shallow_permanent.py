@@ -48,7 +48,9 @@ def check(frame: WorkedFrame, _season: Season) -> Iterable[Finding]:
     structure = frame.structure
     if structure is None or not frame.reckoned_lasting or frame.builders_work:
         return
-    if not structure.stands.by or structure.stands.held in {"wall", "ground"}:
+    stands = structure.stands
+    portable = stands.held == "braces itself" and stands.loads == "light"
+    if not stands.by or stands.held in {"wall", "ground"} or portable:
         return
     for word, key in (("posts", "posts"), ("end posts", "end_posts")):
         down = frame.figure(f"{key}.down")
