@@ -645,6 +645,19 @@ def test_gloves_lie_with_the_shears_where_a_plant_marks_the_skin(name: str) -> N
 
 
 @pytest.mark.parametrize("name", PLANTS)
+def test_who_prunes_high_is_told_of_steps(name: str) -> None:
+    """A climber that is kept low on wires for its fruit is left out."""
+    entry = grown(name)
+    low = 0.0 if entry.height is None or entry.height.low is None else entry.height.low
+    pruned = [care for care in entry.care if {"secateurs", "shears"} & set(care.tools)]
+    if low < 4.55 or word(entry.life) != "woody" or entry.grown_for == "food" or not pruned:
+        return
+    if word(entry.flowers_on) == "new wood" and word(entry.holds_on) == "leaf stalks":
+        return  # cut from the ground, at the knee
+    assert any("steps" in care.do and "steps" in care.tools for care in pruned)
+
+
+@pytest.mark.parametrize("name", PLANTS)
 def test_what_flowers_on_old_wood_is_not_cut_before_it_flowers(name: str) -> None:
     """Common practice, no source. Spurs of wisteria and of trained fruit, and canes, are cut."""
     entry = grown(name)
