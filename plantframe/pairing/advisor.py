@@ -227,7 +227,7 @@ def _for_names(
         Pair(_climber(entry, support, count), support) for entry in entries for support in here
     ]
     judged = [_judge(pair, season) for pair in pairs if _belongs(pair)]
-    remarks = []
+    remarks = [entries[0].says] if len(entries) == 1 and entries[0].says else []
     if len(entries) > 1:
         kinds = listed([entry.name for entry in entries], "or")
         remarks.append(f"“{asked}” may be {kinds}: each is ranked here; say which it is.")

@@ -21,7 +21,9 @@ if TYPE_CHECKING:
 # A fruit heavier than this slips off its vine without a sling (published: 3 lb).
 SLING_KG = 1.4
 # Two plants on one frame: beyond these the one smothers the other (common practice, no source).
-BULLY_WEIGHT, BULLY_HEIGHT = 3.0, 2.0
+BULLY_WEIGHT = 3.0
+# Air between a frame and the wall behind (common practice, no source; print runs from 5 to 15 cm).
+MASONRY_GAP_M, CLAD_GAP_M = 0.05, (0.075, 0.15)
 
 
 def cautions(pair: Pair, season: Season | None = None) -> tuple[str, ...]:
@@ -136,6 +138,13 @@ def _wall(pair: Pair) -> Iterator[str]:
         return
     if support.structure is not None and support.structure.planting.says:
         yield support.structure.planting.says
+    worked = support.worked
+    if worked is not None and worked.figure("gap") is not None:
+        gaps = pair.shown.lengths(*CLAD_GAP_M)
+        yield (
+            f"Leave air behind it: {pair.shown.length(MASONRY_GAP_M)} on brick and stone, {gaps} "
+            "on boards, shingles and render."
+        )
     if climber.holds_on == "clings" or climber.entry.strangles:
         yield "Keep it off gutters, downpipes, tiles and window frames, every year."
     if climber.holds_on == "clings":
@@ -166,9 +175,16 @@ def _rotation(pair: Pair, season: Season | None) -> Iterator[str]:
 
 
 def _needs(pair: Pair) -> Iterator[str]:
-    """What goes with it: slings, a mate, room for its roots."""
-    climber = pair.climber
+    """What goes with it: a stem to a wire, slings, a mate, cool or confined roots."""
+    climber, support = pair.climber, pair.support
     entry, shown = climber.entry, pair.shown
+    wires = any(support.matter(held) == "wire" for held in support.holds)
+    if wires and climber.holds_on == "twines" and climber.stiff:
+        yield "One main stem to a wire, led beside it and never round it."
+    if support.kind == "stake" and climber.training == "leaders":
+        yield "One stem to a stake, and a stout stake; practice differs on whether one will do."
+    if "clematis" in entry.part_of:
+        yield "Keep its roots cool: stones or low plants over its foot."
     if pair.suited is not None and pair.suited.with_:
         yield f"The trade gives it {pair.suited.with_} there."
     fruit = as_range(entry.fruit_weight)
@@ -180,7 +196,7 @@ def _needs(pair: Pair) -> Iterator[str]:
     male = entry.other.get("male plants")
     if male is not None:
         told = male.value if male.is_word else f"{two_figures(male.usual)}"
-        yield f"Fruit wants male and female plants: {told}."
+        yield f"Fruit and berries want male and female plants: {told}."
     run = as_range(entry.other.get("root run"))
     if run is not None:
         far = shown.lengths(run.low, run.high)

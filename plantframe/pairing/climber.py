@@ -148,6 +148,19 @@ class Climber:
         low = height.low if height.low is not None else height.middle or 0.0
         return low, height.high if height.high is not None else height.usual
 
+    @cached_property
+    def most_height_m(self) -> float:
+        """The most that any source prints for it; 0 where nothing is known."""
+        height = self.entry.height
+        found = (height, *height.also) if height is not None else ()
+        return max((one.high for one in found if one.high is not None), default=0.0)
+
+    @cached_property
+    def apart_m(self) -> tuple[float, float] | None:
+        """How far apart its plants stand."""
+        apart = as_range(self.entry.apart)
+        return (apart.low, apart.high) if apart is not None else None
+
     @property
     def led_sideways(self) -> bool:
         """It may be led along, round or down instead of up: tied, pruned or of the gourd family."""

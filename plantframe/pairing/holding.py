@@ -18,6 +18,7 @@ RUNG_EVERY_M = 0.40  # rungs or strips this close let a shoot lie over them wher
 RUNG_THICK_M = 0.045  # thicker than this it is a rail, and nothing lies over it of itself
 LEVEL_APART_M = (0.30, 0.45)  # canes are tied to level wires or rails as far apart as this
 LEVEL_EVERY_M = 0.60  # and at most this
+UPRIGHT_APART_M = (0.30, 0.50)  # Hortipendium, the German horticultural encyclopaedia
 LED_EVERY_M = 0.50  # a twining stem is led from one level wire to the next over this
 SLATS_EVERY_M = 0.20  # pickets this close, a stem is woven through
 GRID_EVERY_M = 0.30  # a leaf stalk finds the next hold within this
@@ -103,7 +104,9 @@ def _twining(pair: Pair) -> Reason:
         return fair(
             "hold",
             f"{support.has} level {_parts(pair, wired[0])} only, and a twining stem gains "
-            f"nothing from those: {climber.said} has to be led from one to the next and tied.",
+            f"nothing from those: {climber.said} has to be led from one to the next and tied. "
+            "Upright wires or strings "
+            f"{pair.shown.lengths(*UPRIGHT_APART_M)} apart serve it better.",
         )
     if up and not _endures(pair, up[0]):
         return _rots(pair, up[0])
@@ -232,6 +235,12 @@ def _on_wall(pair: Pair) -> Reason:
                 "hold",
                 f"{support.is_} soon left behind: {climber.said} goes through it on to the wall, "
                 "which needs no frame for it. Tie it until its rootlets hold.",
+            )
+        if kind == "" and any(support.matter(held) == "wire" for held in support.holds):
+            return fair(
+                "hold",
+                f"{support.does('keeps', 'keep')} {climber.said} from peeling off as it grows old, "
+                "on brick or stone in good order. Never on boards, shingles, paint or render.",
             )
         return out(
             "hold",

@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING
 from plantframe.pairing.matches import FAIR, GOOD, OUT
 from plantframe.pairing.pair import Pair, fair, good, out
 from plantframe.pairing.supports import capital, uncapital
+from plantframe.season.plantings import as_range
 
 if TYPE_CHECKING:
     from plantframe.pairing.matches import Reason
@@ -20,6 +21,8 @@ ROOMY, SWAMPED = 1.4, 2.0
 HALF_WAY = 0.4
 # Less than this share of a frame filled, and most of it stands bare.
 BARE = 0.6
+# A source that prints this much more than the first is told beside it.
+MUCH_MORE = 1.25
 # Common practice, no source: what a grown person reaches, and how far above it is still picked.
 USUAL_REACH_M = 2.0
 STRETCH_M, LADDER_M = 0.15, 0.30
@@ -117,14 +120,19 @@ def _room(pair: Pair, is_high: str, way: float) -> Reason:
 
 
 def _long_enough(pair: Pair) -> Reason | None:
-    """Room along the row for the plants that are wanted."""
+    """Room along the row: for the plants that are wanted, or for how many."""
     climber, support = pair.climber, pair.support
     wanted, row = climber.row_m, support.row_m
-    if wanted is None or row is None or not support.in_plan:
+    if row is None or not support.in_plan:
         return None
-    if wanted <= row * 1.1:
-        return None
-    fit = max(1, round((climber.count or 0) * row / wanted))
+    usual = as_range(climber.entry.plants_per_metre)
+    if climber.lasting or usual is None:
+        apart = climber.apart_m
+        spaced = pair.shown.lengths(*apart) if apart else ""
+        return good("reach", f"Its plants stand {spaced} apart.") if spaced else None
+    fit = max(1, round(usual.middle * row))
+    if wanted is None or wanted <= row * 1.1:
+        return good("reach", f"Its {pair.shown.length(row)} of row take about {fit} plants.")
     return fair(
         "reach",
         f"{support.gives} {pair.shown.length(row)} of row; {climber.count} {climber.said} plants "
@@ -157,7 +165,9 @@ def _tall(pair: Pair) -> str:
     grows = pair.climber.height_m
     if grows is None:
         return ""
-    return pair.shown.lengths(*grows) if grows[0] else f"up to {pair.shown.length(grows[1])}"
+    shown, most = pair.shown, pair.climber.most_height_m
+    tall = shown.lengths(*grows) if grows[0] else f"up to {shown.length(grows[1])}"
+    return f"{tall} ({shown.length(most)} is printed too)" if most > MUCH_MORE * grows[1] else tall
 
 
 def _grows(pair: Pair) -> str:
