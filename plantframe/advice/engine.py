@@ -96,6 +96,8 @@ INSTEAD = {
     ("won't-fold", "nothing-to-hold"),
     ("won't-fold", "support-too-fat"),
     ("vine-outgrows", "not-a-climber"),
+    ("ends-unbraced", "wire-will-sag"),
+    ("won't-fold", "frame-too-short-lived"),
 }
 
 

@@ -20,6 +20,10 @@ if TYPE_CHECKING:
     from plantframe.season.frames import WorkedFrame
     from plantframe.season.season import Season
 
+ELSEWHERE = (
+    "Wires on a sound masonry wall, or posts of 5 in (125 mm) and more on steel feet, for a "
+    "builder to size."
+)
 SHARE = 0.5  # of the years the plant stands: a frame renewed once in its life is no matter
 
 
@@ -60,10 +64,7 @@ def check(frame: WorkedFrame, _season: Season) -> Iterable[Finding]:
             ratio=stays.times(SHARE / lasts.middle),
             by=frame.wanted_by,
             candidates=tuple(_ways_out(frame, planting, entry)),
-            ways=(
-                "Wires on a sound masonry wall, or posts of 5 in (125 mm) and more on steel feet, "
-                "for a builder to size.",
-            ),
+            ways=(ELSEWHERE,),
         )
 
 

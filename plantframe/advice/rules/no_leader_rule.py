@@ -35,7 +35,7 @@ class Facts:
 
 def check(frame: WorkedFrame, season: Season) -> Iterable[Finding]:
     """Plants that the trade keeps to a leader or two, without a word of it in the plan."""
-    if not frame.holds:
+    if not frame.holds or _is_cage(frame):
         return
     for planting in frame.plantings:
         entry, own = planting.entry, planting.planting
@@ -56,6 +56,16 @@ def check(frame: WorkedFrame, season: Season) -> Iterable[Finding]:
             by=planting.in_ground.day if planting.in_ground else frame.wanted_by,
             candidates=(rewrite(own.fact, slots),),
         )
+
+
+def _is_cage(frame: WorkedFrame) -> bool:
+    """A cage, a ring or a crossed frame round each plant, made for what is not led."""
+    structure = frame.structure
+    return (
+        structure is not None
+        and structure.stands.held != "alone"
+        and all(one.by == "none" for one in structure.carries)
+    )
 
 
 def _wants_leading(entry: Plant) -> bool:
