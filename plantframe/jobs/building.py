@@ -45,7 +45,7 @@ class Standing:
 
     steps         each step's job by the step's id
     before_plant  what must be done before it is planted, with the days that must pass after it,
-                  the fewest and the most, and what passes in them
+                  the fewest and the most, and what they are for
     after_plant   what is done after planting
     last          with these it stands
     """
@@ -268,7 +268,8 @@ def _down_window(frame: WorkedFrame, ends: Iterable[date | None]) -> Window | No
     known = [end for end in ends if end is not None]
     if not known:
         return Window()
-    return Window(max(known), None, max(known) + CLEARING_DAYS, "the end of its crop")
+    end = max(known)
+    return Window(end, said="the end of its crop", wanted=end + CLEARING_DAYS)
 
 
 def add_putting_on(frame: WorkedFrame, last: Sequence[str], out: Drafts) -> None:

@@ -130,7 +130,7 @@ class Before:
     """One job goes before another.
 
     wait       days between them, the fewest and the most
-    waits_for  what passes in those days
+    waits_for  what those days are for
     because    why, in plain words
     own        the gardener's line that says so; None where the trade does
     """

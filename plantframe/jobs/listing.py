@@ -10,7 +10,7 @@ from plantframe.jobs.days import FreeDays, season_bounds
 from plantframe.jobs.gathering import gather
 from plantframe.jobs.job import OPEN
 from plantframe.jobs.order import in_order, without_circles
-from plantframe.jobs.passes import AFTERWARDS, Days, Network, last_days, planned_days, ready_days
+from plantframe.jobs.timing import AFTERWARDS, Days, Network, last_days, planned_days, ready_days
 from plantframe.jobs.troubles import circles, hurried, misfits
 
 if TYPE_CHECKING:

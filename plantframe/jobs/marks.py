@@ -7,8 +7,8 @@ from typing import TYPE_CHECKING
 
 from plantframe.frozen import replace
 from plantframe.jobs.job import BUILD, DONE, OPEN, SKIPPED, TAKE_DOWN
+from plantframe.language.edits import rewrite
 from plantframe.language.mistakes import Mistake
-from plantframe.plan.names import rewrite
 from plantframe.season.likeness import Called, meant, near, short
 from plantframe.season.units import listed
 from plantframe.season.work import marked

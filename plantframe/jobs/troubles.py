@@ -5,8 +5,8 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from plantframe.frozen import replace
-from plantframe.jobs.job import CARE, DONE, OPEN, OWN, Trouble
-from plantframe.jobs.passes import Days, Network, held_day, ready_days
+from plantframe.jobs.job import DONE, OPEN, OWN, Trouble
+from plantframe.jobs.timing import Days, Network, held_day, ready_days
 from plantframe.season.likeness import short
 from plantframe.season.units import day as shown
 from plantframe.season.units import plural
@@ -34,10 +34,13 @@ def circles(left_out: Sequence[tuple[Before, tuple[str, ...]]], network: Network
 
 
 def deadline(draft: Draft) -> date | None:
-    """The last day a job has of its own: the day it was moved to, or the plan's."""
+    """The last day the plan gives a job: the one it was moved to, or that of its own line.
+
+    A day that is only reckoned from the frost or from years holds nobody to it.
+    """
     if draft.state != OPEN:
         return None
-    return draft.pinned or draft.window.not_after
+    return draft.pinned or (None if draft.job.reckoned else draft.window.not_after)
 
 
 # ---- waits that have to be the short ones -------------------------------------------------------
@@ -105,6 +108,7 @@ def misfits(network: Network, today: date) -> list[Trouble]:
     into = network.into()
     found: list[Trouble] = []
     gone: dict[str, list[Draft]] = {}
+    told: set[str] = set()
     for name in network.names:
         draft = network.drafts[name]
         found += _done_too_soon(draft, network)
@@ -122,13 +126,11 @@ def misfits(network: Network, today: date) -> list[Trouble]:
         elif last < min(today, network.floor):
             gone.setdefault(draft.job.block, []).append(draft)
         elif _late(network, ready, name):
-            found.append(_too_late(name, last, ready, network))
-    overdue = [
-        _overdue(block, [draft for draft in drafts if draft.job.kind != CARE])
-        for block, drafts in gone.items()
-        if any(draft.job.kind != CARE for draft in drafts)  # of care the list itself says it
-    ]
-    return [*found, *overdue]
+            late = _too_late(name, last, ready, network)
+            if not told & set(late.jobs):  # what waits for something late is late with it
+                found.append(late)
+            told.add(name)
+    return [*found, *(_overdue(block, drafts) for block, drafts in gone.items())]
 
 
 def _done_too_soon(draft: Draft, network: Network) -> list[Trouble]:

@@ -83,7 +83,7 @@ class FrameStep:
 
     @property
     def waits_for(self) -> str:
-        """What passes in those days: the feet to air."""
+        """What those days are for: the feet to air."""
         return self.step.wait.for_ if self.step.wait else ""
 
 

@@ -15,7 +15,7 @@ if TYPE_CHECKING:
 
 JANUARY = date(2027, 1, 10)
 
-HEAD = """garden Fallow End, 2027
+HEAD = """garden Hazel End, 2027
   place 51.9 N, 2.3 W
   frost last 6 May, first 12 October
 """

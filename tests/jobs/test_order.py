@@ -275,7 +275,7 @@ def test_what_has_no_day_comes_last_unless_something_waits_for_it() -> None:
 
 
 def test_a_list_without_any_date_keeps_the_order_of_work() -> None:
-    found = listed("garden Fallow End, 2027\n" + NET + "  grow pole bean\n", JANUARY)
+    found = listed("garden Hazel End, 2027\n" + NET + "  grow pole bean\n", JANUARY)
     assert all(job.planned is None for job in found.jobs)
     assert place(found, "set the middle posts") < place(found, "thread the net")
     assert place(found, "drop in the pins") < place(found, "sow pole bean")

@@ -11,7 +11,7 @@ SAID = [
     ("net frame", "weave the bar", "bar"),
     ("net frame", "weaving the bars", "bar"),
     ("net frame", "thread the net", "net"),
-    ("net frame", "thred the net", "net"),
+    ("net frame", "threead the net", "net"),
     ("net frame", "hang the net", "net"),
     ("net frame", "tie the nets together", "join"),
     ("net frame", "firm the soil", "firm"),

@@ -37,7 +37,7 @@ if TYPE_CHECKING:
     from plantframe.season.frames import WorkedFrame
 
 TODAY = date(2027, 1, 10)
-HEAD = "garden Fallow End, 2027\n  frost last 6 May, first 12 October\n"
+HEAD = "garden Hazel End, 2027\n  frost last 6 May, first 12 October\n"
 NET = """frame Bean Net, net frame
   bays 2 of 8 ft
   posts 2x2, 8 ft, 18 in down, 6 ft 6 in up

@@ -10,7 +10,7 @@ from hypothesis import strategies as st
 from plantframe.jobs.days import FreeDays
 from plantframe.jobs.gathering import gather
 from plantframe.jobs.job import Before, Draft, Job, Window
-from plantframe.jobs.passes import Network, last_days, planned_days, ready_days
+from plantframe.jobs.timing import Network, last_days, planned_days, ready_days
 from tests.jobs.gardens import BEANS, HEAD, JANUARY, NET, listed, season, the
 
 SPRING = st.dates(date(2027, 2, 1), date(2027, 7, 31))
