@@ -670,6 +670,32 @@ def test_what_flowers_on_old_wood_is_not_cut_before_it_flowers(name: str) -> Non
             assert word(care.from_) == "after flowering", care.id
 
 
+# Months of the north with which a time of year ends.
+ENDS = {
+    "late winter": 2,
+    "early spring": 3,
+    "mid spring": 4,
+    "late spring": 5,
+    "early summer": 6,
+    "midsummer": 7,
+    "late summer": 8,
+    "spring": 5,
+    "summer": 8,
+}
+
+
+@pytest.mark.parametrize("name", PLANTS)
+def test_what_is_cut_after_flowering_says_first_when_the_flowers_end(name: str) -> None:
+    """The cut gets its day from the first time of year that is named."""
+    entry = grown(name)
+    if not any(word(care.from_) == "after flowering" for care in entry.care):
+        return
+    first_flush = entry.other["flowers in"].value.split("again")[0]
+    ends = [ENDS[said] for said in re.findall("|".join(ENDS), first_flush)]
+    assert ends
+    assert ends[0] == max(ends)
+
+
 @pytest.mark.parametrize("name", PLANTS)
 def test_only_what_winds_is_said_to_wind(name: str) -> None:
     entry = grown(name)
