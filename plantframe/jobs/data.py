@@ -33,7 +33,7 @@ def as_data(found: Jobs, jobs: Iterable[Job] | None = None) -> dict[str, Any]:
             for slip in found.mistakes
         ],
         "done": [job.id for job in found.done],
-        "skipped": [job.id for job in found.skipped],
+        "skipped": [{"id": job.id, "because": job.because} for job in found.skipped],
     }
 
 

@@ -52,6 +52,7 @@ class Job:
     whenever    what calls for it, where no date does: after a gale
     reckoned    what its days are reckoned from where the plan gives none
     overdue     its days are over and it is not marked as done
+    because     why the gardener leaves it out, of a job that is skipped
     """
 
     id: str
@@ -79,6 +80,7 @@ class Job:
     whenever: str = ""
     reckoned: str = ""
     overdue: bool = False
+    because: str = ""
     where: Where | None = None
 
     @property

@@ -68,7 +68,9 @@ def _marked(draft: Draft, mark: Mark) -> Draft:
     """The job with a mark on it. What comes round goes on after it was done once."""
     day = mark.day.day if mark.day else None
     if mark.kind == "skip":
-        return replace(draft, state=SKIPPED) if mark.because else draft
+        if not mark.because:
+            return draft
+        return replace(draft, state=SKIPPED, job=replace(draft.job, because=mark.because))
     if mark.kind == "move":
         return replace(draft, pinned=day) if draft.state == OPEN else draft
     if draft.job.every_days is None:

@@ -70,7 +70,7 @@ def test_a_moved_task_stays_moved() -> None:
 
 def test_what_comes_after_a_skipped_step_comes_after_what_went_before_it() -> None:
     found = listed(HEAD + NET + '  skip firm the soil because "stony ground"\n')
-    assert ids(found.skipped) == {"bean-net/firm"}
+    assert [(job.id, job.because) for job in found.skipped] == [("bean-net/firm", "stony ground")]
     assert set(the(found, "bean-net/net").after) == {"bean-net/ends", "bean-net/middles"}
 
 
