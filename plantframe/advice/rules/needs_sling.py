@@ -66,9 +66,7 @@ def words(facts: Facts, shown: Shown) -> Words:
     )
     return Words(
         says=says,
-        if_ignored=(
-            "Hang each in a cloth tied to the frame, not to the vine, when it is the size of a fist."
-        ),
+        if_ignored="Each wants a cloth tied to the frame, not the vine, from a fist in size.",
         told=f"{opening(facts.plant)} on {facts.frame}; nothing said of slings.",
         assumed="",
         sum=f"{high} against {shown.weight(SLUNG_KG)}.",

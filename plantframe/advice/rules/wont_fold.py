@@ -68,11 +68,15 @@ def is_hinged(frame: WorkedFrame) -> bool:
 
 
 def keeps_stiff_stems(planting: WorkedPlanting, entry: Plant) -> bool:
-    """Woody, and not renewed from the ground each year."""
+    """Woody, leaning on the frame, and not renewed from the ground each year.
+
+    A young tree leaves its stake behind and is no matter here.
+    """
     stem = word(entry.stem)
     yearly = planting.planting.cut or word(entry.flowers_on).startswith("new")
     renewed = stem == "cane" and yearly
-    return word(entry.life) == "woody" and stem in STEMS and not renewed
+    leans = word(entry.habit) in {"climber", "leaner"}
+    return leans and word(entry.life) == "woody" and stem in STEMS and not renewed
 
 
 def _ways_out(
