@@ -105,11 +105,13 @@ def for_place(season: Season, name: str) -> Matches:
         pairs = [Pair(climber, support) for support in here]
         judged = [_judge(pair, season, tried=False) for pair in pairs if _belongs(pair)]
         ranked = [one for one in judged if one.place is not None]
-        if ranked:
-            best.append(min(ranked, key=lambda one: one.place or ()))
-        elif judged:
-            last = max(judged, key=_how_far)
-            best.append(_judge(last.pair, season))
+        if judged:
+            first = (
+                min(ranked, key=lambda one: one.place or ())
+                if ranked
+                else max(judged, key=_how_far)
+            )
+            best.append(_judge(first.pair, season))
     return _matches(name, best, _left_out())
 
 
@@ -128,7 +130,7 @@ def is_back_in(season: Season, plant: str, frame: str) -> bool:
 def _judge(pair: Pair, season: Season | None, *, tried: bool = True) -> _Judged:
     """Ask the six questions; where one rules the pair out, look for the change that lets it in.
 
-    tried   False leaves the looking out, where only the verdict is wanted
+    tried   False leaves the looking and the cautions out, where only the verdict is wanted
     """
     climber, support = pair.climber, pair.support
     answers = judging.reasons(pair)
@@ -141,7 +143,7 @@ def _judge(pair: Pair, season: Season | None, *, tried: bool = True) -> _Judged:
                 answers = _answers_with(change.says, ruled_out, better)
         ruled_out = judging.ruled_out(answers)
     if ruled_out is None:
-        lines = cautions(pair, season)
+        lines = cautions(pair, season) if tried else ()
         pairing = Pairing(climber.name, support.name, support.kind, answers, lines)
         taken = bool(already_there(pair))
         return _Judged(pair, pairing, judging.place(pair, answers, taken=taken))
@@ -299,7 +301,11 @@ def _climber(entry: Plant, support: Support | None, count: int | None = None) ->
     if planting is None:
         return Climber(entry, entry.name, count=count)
     stopped = bool(planting.pinched or planting.cut)
-    return Climber(entry, entry.name, planting.leaders, stopped, count or planting.count)
+    tie = support.worked.frame.fact("tie") if support and support.worked else None
+    # `tie at 1.9 m` is where poles meet; `tie with soft twine` is for plants
+    tied = bool(planting.trained) or (tie is not None and tie.get("height") is None)
+    wanted = count or planting.count
+    return Climber(entry, entry.name, planting.leaders, stopped, wanted, tied)
 
 
 def _planting(entry: Plant, support: Support | None) -> Planting | None:

@@ -197,7 +197,7 @@ def _windy(pair: Pair, reason: Reason) -> Reason:
     worked = pair.support.worked
     if worked is None or reason.verdict == OUT:
         return reason
-    push = worked.push_in(worked.place)
+    push = pair.support.push
     if push is None or grade(push.ratio.middle) != "warn":
         return reason
     weak = "its posts hold" if push.weak == "wood" else "the ground round their feet holds"

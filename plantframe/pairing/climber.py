@@ -48,6 +48,7 @@ class Climber:
     leaders   stems kept to a plant, None for as the trade does it
     stopped   the plan says that its tips are pinched or cut at the top
     count     plants wanted, None where nobody says
+    by_hand   the plan says that it is trained or tied to what it grows on
     """
 
     entry: Plant
@@ -55,6 +56,7 @@ class Climber:
     leaders: int | None = None
     stopped: bool = False
     count: int | None = None
+    by_hand: bool = False
 
     @property
     def name(self) -> str:

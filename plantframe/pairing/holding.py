@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
+from plantframe.pairing.matches import OUT
 from plantframe.pairing.pair import Pair, fair, good, out
 from plantframe.pairing.supports import capital
 
@@ -58,6 +59,8 @@ def holding(pair: Pair) -> Reason:
     if climber.propped or climber.holds_on not in ways:
         return _propped(pair)
     reason = ways[climber.holds_on](pair)
+    if reason.verdict == OUT and climber.by_hand:
+        reason = fair("hold", f"{reason.says} The plan has it tied by hand, and so it holds.")
     other = climber.holds_otherwise
     if other in ways:
         reason = type(reason)(
@@ -274,6 +277,8 @@ def _tied(pair: Pair) -> Reason:
         return out("hold", f"{support.gives} {said} nothing to be tied to.")
     level = [held for held in support.holds if held.hold.runs in {"across", "both"}]
     up = [held for held in support.holds if held.hold.runs in {"up", "both"}]
+    if pair.suited is not None and climber.stem == "cane" and level:
+        return good("hold", f"{support.The}: {said} stands between its {_parts(pair, level[0])}.")
     if climber.stiff and climber.habit != "bush":
         firm = [held for held in level if support.matter(held) not in {"net", "twine"}]
         if firm:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
+from plantframe.pairing.climber import GOURDS
 from plantframe.pairing.matches import FAIR, GOOD, OUT
 from plantframe.pairing.pair import Pair, fair, good, out
 from plantframe.pairing.supports import capital, uncapital
@@ -113,7 +114,8 @@ def _room(pair: Pair, is_high: str, way: float) -> Reason:
         return good("reach", f"{says} and {led}." if least > way else f"{says}.")
     in_all = f" and gives {pair.shown.length(room)} in all" if along else ""
     says = f"{is_high}{in_all}; {climber.said} runs to {pair.shown.length(least)} at the least"
-    if least <= SWAMPED * room:
+    creeps = climber.entry.family == GOURDS and not climber.lasting
+    if least <= SWAMPED * room or creeps:
         often = "cut it back hard, every year" if climber.lasting else "pinch it again and again"
         return fair("reach", f"{says}: {often}.")
     return out("reach", f"{says}, and swamps it.")

@@ -22,6 +22,7 @@ if TYPE_CHECKING:
     from plantframe.catalogue.entries import Structure
     from plantframe.catalogue.workings import Held
     from plantframe.plan.things import Bed, Thing
+    from plantframe.season.loads import Push
     from plantframe.season.season import Season
 
 BARE_WALL = "bare wall"
@@ -163,7 +164,7 @@ class Support:
         """Its kind's entry."""
         return self.worked.structure if self.worked else None
 
-    @property
+    @cached_property
     def holds(self) -> tuple[Held, ...]:
         """What a plant can hold on to, thinnest first."""
         return self.worked.holds if self.worked else ()
@@ -183,7 +184,7 @@ class Support:
             return self.worked.height_m
         return self.wall.high_m if self.wall else None
 
-    @property
+    @cached_property
     def way_up_m(self) -> float | None:
         """How far a plant can climb: up, and on over where there is a way over."""
         if self.height_m is None or self.worked is None:
@@ -197,18 +198,18 @@ class Support:
             return self.worked.row_m
         return self.wall.long_m if self.wall else None
 
-    @property
+    @cached_property
     def overhead(self) -> bool:
         """Its leaves lie on a roof above head height."""
         worked = self.worked.worked if self.worked else None
         return worked is not None and worked.standing.leafy_from_m >= OVERHEAD_M
 
-    @property
+    @cached_property
     def seasonal(self) -> bool:
         """It is put up and taken down within the year."""
         return self.worked is not None and not self.worked.lasting
 
-    @property
+    @cached_property
     def folds(self) -> bool:
         """It stays for years and folds down with its plant on it."""
         worked = self.worked.worked if self.worked else None
@@ -218,13 +219,18 @@ class Support:
             and any(name.startswith("hinges.") for name in worked.facts.values)
         )
 
-    @property
+    @cached_property
     def at_wall(self) -> bool:
         """It is a wall, hangs on one, or stands at one."""
         held = self.structure.stands.held if self.structure else ""
         return self.bare_wall or self.wall is not None or held == "wall" or self.folds
 
-    @property
+    @cached_property
+    def push(self) -> Push | None:
+        """The wind on it in full leaf where it stands; None where it is not asked."""
+        return self.worked.push_in(self.worked.place) if self.worked else None
+
+    @cached_property
     def post_m(self) -> float | None:
         """How thick its uprights are, where they stand in the ground."""
         if self.worked is None or self.structure is None or not self.structure.stands.by:
