@@ -138,3 +138,10 @@ def other_block(fact: Fact, block: Block, says: str) -> Edit:
     gone = LineChange(where.file, where.line, where.typed, None)
     come = LineChange(there.file, block.last_line, None, where.typed)
     return Edit(says, (gone, come))
+
+
+def add_task(block: Block, what: str, says: str = "") -> Edit:
+    """A job of the gardener's own is added after a block."""
+    line = f"task {what}"
+    change = LineChange(block.where.file, block.last_line, None, line)
+    return Edit(says or line, (change,))
