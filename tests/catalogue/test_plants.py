@@ -710,6 +710,27 @@ def test_fruited_canes_are_cut_out_of_every_bramble() -> None:
     assert any("every cane" in care.do for care in grown("autumn raspberry").care)
 
 
+@pytest.mark.parametrize(
+    "name",
+    [
+        "claytonia",
+        "corn salad",
+        "endive",
+        "mustard greens",
+        "pak choi",
+        "tatsoi",
+        "winter lettuce",
+    ],
+)
+def test_what_is_eaten_in_autumn_and_winter_is_sown_towards_the_first_frost(name: str) -> None:
+    """Common practice, no source: sown in spring these run to seed."""
+    sow = grown(name).sow
+    assert sow is not None
+    assert sow.base == "days from first frost"
+    assert sow.high is not None
+    assert sow.high < 0
+
+
 def test_no_plant_is_called_native() -> None:
     """What is native depends on where one stands."""
     assert not [name for name in index()["also"]["plant"] if "native" in name]
