@@ -68,10 +68,8 @@ def _said(frame: WorkedFrame, word: str) -> bool:
 
 def _ways_out(frame: WorkedFrame, *, clad: bool) -> Iterable[Edit]:
     """Longer hooks, deeper battens."""
-    if frame.garden.imperial:
-        air = "6 in" if clad else "2 in"
-    else:
-        air = "15 cm" if clad else "5 cm"
+    easy, least = ("6 in", "2 in") if frame.garden.imperial else ("15 cm", "5 cm")
+    air = easy if clad else least
     gap, hooks = frame.frame.fact("gap"), frame.frame.fact("hooks")
     if gap is not None:
         yield set_fact(frame.frame, "gap", f"gap {air}")
