@@ -51,7 +51,9 @@ def check(frame: WorkedFrame, season: Season) -> Iterable[Finding]:
         block=name,
         facts=Facts(name, frame.uprights, round(count), tip),
         by=frame.wanted_by,
-        candidates=(add_task(frame.frame.block, f"cap the tips of the {frame.uprights}, at {name}"),),
+        candidates=(
+            add_task(frame.frame.block, f"cap the tips of the {frame.uprights}, at {name}"),
+        ),
         ways=("Caps, corks, or a hoop that ties the tips in.",),
     )
 

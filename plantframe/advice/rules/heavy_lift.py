@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from functools import partial
 from typing import TYPE_CHECKING
 
 from plantframe.advice.edits import set_fact
@@ -56,7 +57,7 @@ def check(frame: WorkedFrame, _season: Season) -> Iterable[Finding]:
         facts=Facts(frame.frame.name, weight, who, lifts, own),
         ratio=load_ratio(weight, type(weight)(lifts, lifts, lifts)),
         by=frame.wanted_by,
-        candidates=tuple(_ways_out(frame)),
+        candidates=partial(_ways_out, frame),
         ways=(
             "Two people, one at each end; or tip it over a long edge and walk it corner by corner.",
             "Two boxes of half the length weigh half as much each.",

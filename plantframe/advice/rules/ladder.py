@@ -48,9 +48,7 @@ def check(frame: WorkedFrame, _season: Season) -> Iterable[Finding]:
         level="warn",
         where=frame.frame.block.where,
         block=frame.frame.name,
-        facts=Facts(
-            frame.frame.name, height, reach, tallest.name if tallest else "", soft, alone
-        ),
+        facts=Facts(frame.frame.name, height, reach, tallest.name if tallest else "", soft, alone),
         by=frame.wanted_by,
         ways=(
             "A board under the feet of the steps, on firm level ground, and no leaning out.",

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from functools import partial
 from typing import TYPE_CHECKING
 
 from plantframe.advice.edits import swap
@@ -58,7 +59,7 @@ def check(frame: WorkedFrame, _season: Season) -> Iterable[Finding]:
         block=frame.frame.name,
         facts=facts,
         by=frame.wanted_by,
-        candidates=tuple(_ways_out(fact)) if loose else (),
+        candidates=partial(_ways_out, fact) if loose else (),
         ways=(
             "A fine white net, pulled taut over a frame, looked at each day and off after picking.",
         ),
@@ -104,7 +105,10 @@ def words(facts: Facts, shown: Shown) -> Words:
             f"{shown.bench(FINE_M)} or finer at full stretch; ask what it says today."
         )
     else:
-        says = f"{facts.frame}: a loose net of {mesh} mesh. A finger goes through it, and so does a head."
+        says = (
+            f"{facts.frame}: a loose net of {mesh} mesh. A finger goes through it, and so does a "
+            "head."
+        )
     return Words(
         says=says,
         if_ignored="Birds, bats and snakes hang in it and die there.",

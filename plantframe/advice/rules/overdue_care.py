@@ -79,7 +79,7 @@ def check(frame: WorkedFrame, season: Season) -> Iterable[Finding]:
 
 
 def _since(frame: WorkedFrame, care: Care) -> tuple[int | None, Fact | None]:
-    """The year it was last done, and the line that says so; the year of building where none does."""
+    """The year it was last done and the line that says so, else the year of building."""
     done = [
         mark
         for mark in frame.frame.marks
@@ -123,12 +123,17 @@ def _planned(season: Season, frame: WorkedFrame, care: Care) -> bool:
 
 def words(facts: Facts, _shown: Shown) -> Words:
     """It in words."""
-    every = f"{facts.low} to {facts.high} years" if facts.low != facts.high else f"{facts.low} years"
+    every = (
+        f"{facts.low} to {facts.high} years" if facts.low != facts.high else f"{facts.low} years"
+    )
     what = "it was built in" if facts.built else "last done in"
     due = facts.since + facts.high
     when = "is due this year" if facts.level == "note" else f"was due by {due}"
     return Words(
-        says=f"{facts.frame}: “{short(facts.does)}” comes every {every}; {what} {facts.since}, it {when}.",
+        says=(
+            f"{facts.frame}: “{short(facts.does)}” comes every {every}; {what} {facts.since}, it "
+            f"{when}."
+        ),
         if_ignored="" if facts.level == "note" else "What it spares wears out instead.",
         told=f"{facts.since}.",
         sum=f"{facts.since} and {every}: common practice.",

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from functools import partial
 from typing import TYPE_CHECKING
 
 from plantframe.advice.edits import rewrite, uprights
@@ -61,7 +62,7 @@ def check(frame: WorkedFrame, _season: Season) -> Iterable[Finding]:
             frame.is_said("posts.wood"),
         ),
         by=frame.wanted_by,
-        candidates=tuple(_ways_out(frame)),
+        candidates=partial(_ways_out, frame),
         ways=("Steel feet that keep the wood out of the soil, or posts renewed one by one.",),
     )
 
