@@ -7,14 +7,12 @@ from typing import TYPE_CHECKING
 
 from plantframe.catalogue import reading as catalogue
 from plantframe.catalogue.names import all_names
-from plantframe.frozen import frozen, replace
-from plantframe.language.edits import Edit, LineChange
-from plantframe.pairing import changes, judging, supports
-from plantframe.pairing.cautions import already_there, cautions
+from plantframe.pairing import judging, supports
 from plantframe.pairing.climber import Climber
-from plantframe.pairing.holding import meant_for
 from plantframe.pairing.matches import QUESTIONS, Matches, Pairing, Reject
-from plantframe.pairing.pair import Pair, fair
+from plantframe.pairing.pair import Pair
+from plantframe.pairing.trials import Judged, judge
+from plantframe.pairing.tying import meant_for
 from plantframe.season.season import entry_of
 from plantframe.season.units import listed
 
@@ -22,19 +20,9 @@ if TYPE_CHECKING:
     from collections.abc import Iterable
 
     from plantframe.catalogue.entries import Plant
-    from plantframe.pairing.matches import Reason
     from plantframe.pairing.supports import Support
     from plantframe.plan.things import Bed, Planting, Thing, Want
     from plantframe.season.season import Season
-
-
-@frozen
-class _Judged:
-    """A pair with what it came to, and its place among the ranked."""
-
-    pair: Pair
-    came_to: Pairing | Reject
-    place: judging.Place | None
 
 
 # -- the askings ------------------------------------------------------------------------------
@@ -100,10 +88,10 @@ def for_place(season: Season, name: str) -> Matches:
     if bed is None and (wall is None or wall.word != "wall"):
         return Matches(name, remarks=(f"There is no bed or wall called {name} in the plan.",))
     here = _at(season, bed, wall)
-    best: list[_Judged] = []
+    best: list[Judged] = []
     for climber in _climbers():
         pairs = [Pair(climber, support) for support in here]
-        judged = [_judge(pair, season, tried=False) for pair in pairs if _belongs(pair)]
+        judged = [judge(pair, season, tried=False) for pair in pairs if _belongs(pair)]
         ranked = [one for one in judged if one.place is not None]
         if judged:
             first = (
@@ -111,7 +99,7 @@ def for_place(season: Season, name: str) -> Matches:
                 if ranked
                 else max(judged, key=_how_far)
             )
-            best.append(_judge(first.pair, season))
+            best.append(judge(first.pair, season))
     return _matches(name, best, _left_out())
 
 
@@ -122,88 +110,6 @@ def is_back_in(season: Season, plant: str, frame: str) -> bool:
         return False
     pair = Pair(_climber(entry, support), support)
     return judging.ruled_out(judging.reasons(pair)) is None
-
-
-# -- one pair ---------------------------------------------------------------------------------
-
-
-def _judge(pair: Pair, season: Season | None, *, tried: bool = True) -> _Judged:
-    """Ask the six questions; where one rules the pair out, look for the change that lets it in.
-
-    tried   False leaves the looking and the cautions out, where only the verdict is wanted
-    """
-    climber, support = pair.climber, pair.support
-    answers = judging.reasons(pair)
-    ruled_out = judging.ruled_out(answers)
-    if ruled_out is not None and pair.suited is not None and not support.in_plan:
-        # the trade grows it on such a frame, with something that the bare kind does not have
-        for change in changes.let_back_in(pair, answers):
-            better = pair.changed(change.said)
-            if better is not None:
-                answers = _answers_with(change.says, ruled_out, better)
-        ruled_out = judging.ruled_out(answers)
-    if ruled_out is None:
-        lines = cautions(pair, season) if tried else ()
-        pairing = Pairing(climber.name, support.name, support.kind, answers, lines)
-        taken = bool(already_there(pair))
-        return _Judged(pair, pairing, judging.place(pair, answers, taken=taken))
-    reject = Reject(climber.name, support.name, support.kind, ruled_out.question, ruled_out.says)
-    return _Judged(pair, _with_way_in(reject, pair, answers, season) if tried else reject, None)
-
-
-def _answers_with(says: str, ruled_out: Reason, better: Pair) -> tuple[Reason, ...]:
-    """The answers of a pair that something was added to, the addition named where it was wanted."""
-    return tuple(
-        fair(one.question, f"With {says}: {supports.uncapital(one.says)}")
-        if one.question == ruled_out.question
-        else one
-        for one in judging.reasons(better)
-    )
-
-
-def _with_way_in(
-    reject: Reject, pair: Pair, answers: tuple[Reason, ...], season: Season | None
-) -> Reject:
-    """A reject with the change that lets it back in."""
-    frame = pair.support.worked.frame if pair.support.worked and pair.support.in_plan else None
-    found = changes.let_back_in(pair, answers, changes.MOST_OFFERED if frame else 1)
-    edits = [changes.as_edit(change, frame) for change in found] if frame else []
-    candidates = [edit for edit in edits if edit is not None]
-    if reject.because == "light" and season is not None:
-        candidates += _to_the_sun(pair, season)
-    says = found[0].says if found else candidates[0].says if candidates else ""
-    return replace(
-        reject,
-        back_in=says or changes.elsewhere(pair, reject.because),
-        candidates=tuple(candidates),
-    )
-
-
-def _to_the_sun(pair: Pair, season: Season) -> list[Edit]:
-    """A frame that does not stand yet, moved to a bed with sun enough."""
-    worked, need = pair.support.worked, pair.climber.sun_h
-    if worked is None or need is None or not pair.support.in_plan or worked.stands:
-        return []
-    where = worked.frame.block.where
-    spot = next((one for one in worked.frame.spots if one.thing in season.plan.beds), None)
-    if spot is None or spot.thing not in where.typed:
-        return []
-    sunny = [
-        bed
-        for bed in season.plan.beds.values()
-        if bed.sun_h is not None and bed.sun_h[0] >= need[0] and bed.name != spot.thing
-    ]
-    return [
-        Edit(
-            f"in {bed.name}, which has more sun",
-            (
-                LineChange(
-                    where.file, where.line, where.typed, where.typed.replace(spot.thing, bed.name)
-                ),
-            ),
-        )
-        for bed in sunny[: changes.MOST_OFFERED]
-    ]
 
 
 # -- many pairs -------------------------------------------------------------------------------
@@ -228,7 +134,7 @@ def _for_names(
     pairs = [
         Pair(_climber(entry, support, count), support) for entry in entries for support in here
     ]
-    judged = [_judge(pair, season) for pair in pairs if _belongs(pair)]
+    judged = [judge(pair, season) for pair in pairs if _belongs(pair)]
     remarks = [entries[0].says] if len(entries) == 1 and entries[0].says else []
     if len(entries) > 1:
         kinds = listed([entry.name for entry in entries], "or")
@@ -266,9 +172,9 @@ def _at(season: Season, bed: Bed | None, wall: Thing | None) -> list[Support]:
     return [*own, *_new(season, bed, wall)]
 
 
-def _all_on(support: Support, season: Season | None) -> list[_Judged]:
+def _all_on(support: Support, season: Season | None) -> list[Judged]:
     pairs = [Pair(climber, support) for climber in _climbers(support)]
-    return [_judge(pair, season) for pair in pairs if _belongs(pair)]
+    return [judge(pair, season) for pair in pairs if _belongs(pair)]
 
 
 def _belongs(pair: Pair) -> bool:
@@ -314,7 +220,7 @@ def _planting(entry: Plant, support: Support | None) -> Planting | None:
     return next((one for one in plantings if one.plant == entry.name), None)
 
 
-def _matches(asked: str, judged: Iterable[_Judged], remarks: tuple[str, ...]) -> Matches:
+def _matches(asked: str, judged: Iterable[Judged], remarks: tuple[str, ...]) -> Matches:
     """Ranked best first; rejects in the order of the questions, then by name."""
     everything = list(judged)
     ranked = sorted(
@@ -338,7 +244,7 @@ def _matches(asked: str, judged: Iterable[_Judged], remarks: tuple[str, ...]) ->
     )
 
 
-def _how_far(judged: _Judged) -> int:
+def _how_far(judged: Judged) -> int:
     """How many questions a reject passed before one ruled it out."""
     came_to = judged.came_to
     return QUESTIONS.index(came_to.because) if isinstance(came_to, Reject) else len(QUESTIONS)

@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from plantframe.pairing.climber import word
-from plantframe.pairing.supports import capital
+from plantframe.pairing.wording import capital
 from plantframe.season.plantings import as_range
 from plantframe.season.season import entry_of
 from plantframe.season.units import listed, times, two_figures

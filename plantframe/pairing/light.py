@@ -6,7 +6,7 @@ from typing import TYPE_CHECKING
 
 from plantframe.pairing.climber import word
 from plantframe.pairing.pair import Pair, fair, good, out
-from plantframe.pairing.supports import capital
+from plantframe.pairing.wording import capital
 from plantframe.season.sunlight import wall_sun_h
 
 if TYPE_CHECKING:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from plantframe.pairing.pair import Pair, fair, good, out
-from plantframe.pairing.supports import capital
+from plantframe.pairing.wording import capital
 from plantframe.season.units import two_figures
 
 if TYPE_CHECKING:

@@ -7,7 +7,7 @@ from typing import TYPE_CHECKING
 from plantframe.pairing.climber import GOURDS
 from plantframe.pairing.matches import FAIR, GOOD, OUT
 from plantframe.pairing.pair import Pair, fair, good, out
-from plantframe.pairing.supports import capital, uncapital
+from plantframe.pairing.wording import capital, uncapital
 from plantframe.season.plantings import as_range
 
 if TYPE_CHECKING:

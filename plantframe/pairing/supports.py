@@ -2,18 +2,16 @@
 
 from __future__ import annotations
 
-import re
 from functools import cached_property, lru_cache
-from types import MappingProxyType
 from typing import TYPE_CHECKING
 
 from plantframe.catalogue import reading as catalogue
 from plantframe.frozen import frozen
-from plantframe.language.mistakes import Where
-from plantframe.language.reader import Block, Fact
 from plantframe.pairing.climber import word
-from plantframe.plan.things import Frame, Garden
-from plantframe.season.frames import WorkedFrame
+from plantframe.pairing.imagined import ImaginedFrame, imagined
+from plantframe.pairing.walls import fabric
+from plantframe.pairing.wording import capital
+from plantframe.plan.things import Garden
 from plantframe.season.season import entry_of, kind_of
 
 if TYPE_CHECKING:
@@ -22,6 +20,7 @@ if TYPE_CHECKING:
     from plantframe.catalogue.entries import Structure
     from plantframe.catalogue.workings import Held
     from plantframe.plan.things import Bed, Thing
+    from plantframe.season.frames import WorkedFrame
     from plantframe.season.loads import Push
     from plantframe.season.season import Season
 
@@ -30,60 +29,6 @@ BARE_WALL = "bare wall"
 OVERHEAD_M = 1.5
 # Sums of kinds whose top is a way over to the other side: the whole way is the plant's to climb.
 WAYS_OVER = ("round_it", "arc")
-
-# Words that a wall's surface is told in.
-_MASONRY = re.compile(r"brick|stone|masonry|block|concrete|flint")
-_CLADDING = re.compile(r"shingle|timber|wood|board|siding|cladding|\bclad\b|plank|\blogs?\b|vinyl")
-_SKIN = re.compile(r"paint|render|stucco|plaster|wash")
-_FAILING = re.compile(r"crumbl|crack|loose|failing|flaking|\bsoft|perished|\bpoor|rotten")
-
-
-@frozen
-class ImaginedFrame(WorkedFrame):
-    """A frame worked out on figures that no line of the plan says: a kind not built, a change."""
-
-    saying: Mapping[str, object] = MappingProxyType({})
-
-    @cached_property
-    def said(self) -> Mapping[str, object]:
-        """The figures it is imagined with, SI."""
-        return self.saying
-
-
-def imagined(
-    structure: Structure,
-    saying: Mapping[str, object],
-    garden: Garden | None = None,
-    bed: Bed | None = None,
-    wall: Thing | None = None,
-) -> ImaginedFrame:
-    """A kind of frame as the trade builds it, with some figures of its own, at a place or none."""
-    nowhere = Where("", 0)
-    head = Fact("frame", (), nowhere, "")
-    frame = Frame(
-        word="frame",
-        name="",
-        kind=structure.name,
-        own_design=False,
-        spots=(),
-        facts=MappingProxyType({}),
-        plantings=(),
-        built=None,
-        ready_by=None,
-        take_down=None,
-        on=None,
-        stays_years=None,
-        wind="",
-        soil="",
-        sun="",
-        sun_h=None,
-        lines_marked=None,
-        set_asides=(),
-        marks=(),
-        had=(),
-        block=Block("frame", "", head, ()),
-    )
-    return ImaginedFrame(frame, garden or Garden(), bed, wall, structure, saying)
 
 
 @frozen
@@ -256,28 +201,6 @@ class Support:
             worked.frame, worked.garden, worked.bed, worked.wall, structure, {**kept, **new}
         )
         return Support(self.name, self.kind, frame, self.garden, self.wall, self.bed)
-
-
-def uncapital(text: str) -> str:
-    """A text with its first letter small, the others as they are."""
-    return text[:1].lower() + text[1:]
-
-
-def capital(text: str) -> str:
-    """A text with its first letter large, the others as they are."""
-    return text[:1].upper() + text[1:]
-
-
-def fabric(wall: Thing) -> str:
-    """What a wall is made of, as far as its words say: the weakest word decides."""
-    surface = wall.surface.lower()
-    if _FAILING.search(surface):
-        return "failing"
-    if _CLADDING.search(surface):
-        return "cladding"
-    if _SKIN.search(surface) or wall.painted is not None:
-        return "skin"
-    return "masonry" if _MASONRY.search(surface) else ""
 
 
 @lru_cache(maxsize=1)

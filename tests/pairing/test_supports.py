@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from plantframe.pairing.supports import fabric, kinds, of_frame, of_kind, of_wall
+from plantframe.pairing.supports import kinds, of_frame, of_kind, of_wall
 from tests.pairing.gardens import season_of
 
 
@@ -40,20 +40,3 @@ def test_changing_a_frame_leaves_the_frame_itself_as_it_was() -> None:
     assert support.worked is not None
     assert changed.worked.figure("bays.length") == pytest.approx(1.2)
     assert support.worked.figure("bays.length") == pytest.approx(2.4)
-
-
-@pytest.mark.parametrize(
-    ("surface", "made_of"),
-    [
-        ("brick", "masonry"),
-        ("flint", "masonry"),
-        ("cedar shingles", "cladding"),
-        ("painted brick", "skin"),
-        ("brick, crumbling", "failing"),
-        ("", ""),
-    ],
-)
-def test_the_weakest_word_says_what_a_wall_bears(surface: str, made_of: str) -> None:
-    line = f"  surface {surface}\n" if surface else ""
-    season = season_of(f"garden Test Row, 2027\nwall Back Wall\n{line}")
-    assert fabric(season.plan.things["Back Wall"]) == made_of
