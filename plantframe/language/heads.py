@@ -8,7 +8,7 @@ from plantframe.catalogue.names import named
 from plantframe.frozen import replace
 from plantframe.language import slots
 from plantframe.language.declarations import find_fact
-from plantframe.language.shapes import match
+from plantframe.language.matching import match
 from plantframe.language.values import Number, Phrase, Season, Word
 
 if TYPE_CHECKING:
@@ -39,29 +39,31 @@ def name_of(declared: BlockWord, found: Sequence[Phrase]) -> tuple[str, list[Phr
     if not declared.named:
         return "", after
     cut = _cut(declared.word, rest)
-    if cut is None:
-        return text.rstrip(":").strip(), list(found[1:])
-    tail = replace(rest, items=rest.items[cut:])
-    before = rest.items[:cut]
-    name = first.text[before[0].at : before[-1].end].rstrip(":") if before else ""
-    return name or ("" if declared.word != "garden" else tail.text), [tail, *found[1:]]
+    before, tail = rest.items[:cut], replace(rest, items=rest.items[cut:])
+    name = first.text[before[0].at : before[-1].end] if before else ""
+    if not before and declared.word == "garden":
+        name = tail.items[0].value.text  # `garden 2027` goes by its year
+    more = [tail, *found[1:]] if tail.items else list(found[1:])
+    return name.rstrip(":").strip().strip('"“”').strip(), more
 
 
-def _cut(word: str, rest: Phrase) -> int | None:
-    """Where the name ends before what is plainly no part of it: a garden's year, a task's date."""
+def _cut(word: str, rest: Phrase) -> int:
+    """Where the name ends: before a garden's year, a task's date, or after a colon."""
     last = rest.items[-1].value
     if word == "garden":
         year = isinstance(last, Season) or (isinstance(last, Number) and 1900 <= last.value <= 2100)
-        return len(rest.items) - 1 if year else None
-    if word == "task":
-        for place in range(1, len(rest.items) - 1):
-            value = rest.items[place].value
-            if not isinstance(value, Word) or value.plain not in _DATE_WORDS:
-                continue
+        return len(rest.items) - year
+    for place in range(1, len(rest.items) - 1):
+        value = rest.items[place].value
+        if not isinstance(value, Word):
+            continue
+        if word != "task" and value.text.endswith(":"):
+            return place + 1
+        if word == "task" and value.plain in _DATE_WORDS:
             taken = slots.take("date", rest, place + 1, frozenset())
             if taken is not None and taken[1] == len(rest.items):
                 return place
-    return None
+    return len(rest.items)
 
 
 def head_parts(

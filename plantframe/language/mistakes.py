@@ -146,6 +146,14 @@ def _unknown_block(told: Told) -> str:
     return f"a line does not begin with “{told['word']}”.{_nearest(told)}{_kept(told)}"
 
 
+@_kind("not-a-remark", "stop", unread=True)
+def _not_a_remark(told: Told) -> str:
+    return (
+        f"“{told['sign']}” opens no remark; a remark stands in round brackets: `{told['write']}`. "
+        "Kept, not used."
+    )
+
+
 @_kind("no-name", "stop", unread=True)
 def _no_name(told: Told) -> str:
     such = f"Type one after the word: `{told['example']}`."
@@ -175,7 +183,7 @@ def _read_deep(told: Told) -> str:
 # ---- words and figures ------------------------------------------------------------------------
 @_kind("unknown-word", "ask")
 def _unknown_word(told: Told) -> str:
-    such = f" Such a line: `{told['example']}`." if told.get("example") else ""
+    such = f" Such as: `{told['example']}`." if told.get("example") else ""
     return (
         f"I don't know “{told['text']}” here. Kept, not used.{_nearest(told)}{such} What is meant?"
     )

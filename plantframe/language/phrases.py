@@ -203,6 +203,8 @@ class _Reading:
         typed = self.text[at:end]
         if tokens[0].type == "FEET_INCHES":
             return [Item(_feet_inches(str(tokens[0]), typed), at, end)]
+        if tokens[0].type == "WARMTH":
+            return [Item(_warmth(str(tokens[0]), typed), at, end)]
         signs, unit = str(tokens[0]), str(tokens[1]).lstrip("-")
         dimension, factor, shown = UNITS.get(unit) or UNITS[unit.lower().rstrip(".")]
         if tokens[0].type == "YEAR" and shown != "mm":
@@ -210,22 +212,20 @@ class _Reading:
             middle, start = tokens[0].end_pos or 0, tokens[1].start_pos or 0
             year = Number(float(signs), self.text[at:middle])
             return [Item(year, at, middle), Item(Word(self.text[start:end]), start, end)]
-        cold = tokens[0].type == "COLD"
-        value = figure(signs.lstrip("-–"))
-        if cold and value is not None:
-            value = -value
+        value = figure(signs)
         if value is None or (shown == "m" and _THREE_PLACES.fullmatch(signs)):
             self.doubts.append(Doubt("two-readings", at, typed))
             return [Item(Word(typed), at, end)]
         if "," in signs:
             self.doubts.append(Doubt("decimal-comma", at, typed))
-        return [Item(_warm_or(value, dimension, factor, shown, typed), at, end)]
+        return [Item(Measure(value * factor, dimension, shown, typed), at, end)]
 
 
-def _warm_or(value: float, dimension: str, factor: float, shown: str, typed: str) -> Measure:
-    if dimension == "warmth-f":
-        return Measure((value - 32) / 1.8, "warmth", shown, typed)
-    return Measure(value * factor, dimension, shown, typed)
+def _warmth(signs: str, typed: str) -> Measure:
+    """Degrees Celsius; of degrees Fahrenheit, 5/9 above 32."""
+    number, unit = signs.rstrip("CF° "), signs[-1]
+    degrees = float(number.lstrip("-–").replace(",", ".")) * (-1 if number[0] in "-–" else 1)
+    return Measure((degrees - 32) / 1.8 if unit == "F" else degrees, "warmth", unit, typed)
 
 
 def _token_value(kind: str, signs: str, typed: str) -> Value:

@@ -19,10 +19,11 @@ from plantframe.language.edits import Edit, LineChange, delete, rewrite
 from plantframe.language.heads import head_parts, looks_like_a_head, name_of
 from plantframe.language.joining import in_unit
 from plantframe.language.lines import FILE_CAP, LINE_CAP, readable, split, typed_lines
+from plantframe.language.matching import match
 from plantframe.language.mistakes import Mistake, Where
 from plantframe.language.near import nearest
 from plantframe.language.phrases import phrase
-from plantframe.language.shapes import Match, Slot, match, without
+from plantframe.language.shapes import Match, Slot, opening_words, without
 from plantframe.language.slips import Slips
 from plantframe.language.slots import Section
 from plantframe.language.values import Item, Measure, Number, Word
@@ -142,6 +143,8 @@ class _Reading:
 
     def not_a_head(self, found: tuple[Phrase, ...], where: Where) -> None:
         """A line in column one that opens no block: a fact out of place, or a slip of a word."""
+        if self.slips.not_a_remark(where):
+            return
         block = self.open.word if self.open else "frame"
         fact, count = find_fact(found[0].words, block)
         first = found[0].items[0].value.text
@@ -175,6 +178,8 @@ class _Reading:
     # -- details --------------------------------------------------------------------------
     def detail(self, found: tuple[Phrase, ...], where: Where, remark: str) -> None:
         """A line that is indented."""
+        if self.slips.not_a_remark(where):
+            return
         if self.open is None:
             self.slips.say("no-block", where, text=where.typed.strip()[:60])
         if self.open is None or self.open.declared is None:
@@ -294,6 +299,10 @@ class _Reading:
             self.slips.leftovers(
                 got.leftovers, declared, got.slots, where, block=block, shape=declared.shape
             )
+        elif mine:
+            place = replace(where, column=mine[0].column + mine[0].items[0].at)
+            text = mine[0].text[mine[0].items[0].at :]
+            self.slips.no_day(text, declared.shape, got.slots, place)
         self.slips.sizes(got.slots, declared, where)
         others = [part.text for part in mine if part.column != found[0].column]
         text = ", ".join([found[0].text, *others])
@@ -369,7 +378,8 @@ def _parted(
     for place, part in enumerate(found[1:], start=1):
         other, taken = find_fact(part.words, block)
         opens = other is not None and block in other.blocks and other.word != declared.word
-        if opens and other is not None and not fits(declared.shape, part):
+        own = part.words[0] in opening_words(declared.shape) or fits(declared.shape, part)
+        if opens and other is not None and not own:
             return mine, (other, taken, found[place:])
         mine.append(part)
     return mine, None

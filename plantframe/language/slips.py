@@ -47,6 +47,7 @@ _IMPERIAL = re.compile(r"\d\s?(?:ft|feet|foot|in\b|inch|['\"′″])")
 _METRIC = re.compile(r"\d\s?(?:mm|cm|m|metres?|meters?)\b")
 _FIGURE = re.compile(r"\d+(?:[.,]\d+)?(?:[ -]\d/\d|[½¼¾])?")
 _COUNT_TIMES_SIZE = re.compile(r"(\d+)\s*[xX×*]\s+(\d+(?:\.\d+)?\s?[xX×]\s?\d+(?:\.\d+)?)")
+_COUNT_TIMES_LENGTH = re.compile(r"(\d+)\s*[xX×*]\s*(\d[^xX×*]*[a-z'\"])")
 _FIGURE_IN_NAME = re.compile(r"(\d+) in ([A-Z].*)")
 
 
@@ -69,6 +70,17 @@ class Slips:
         """Keep a mistake, unless one of its name was kept before in this file."""
         if not any(old.name == slip for old in self.found):
             self.say(slip, where, **told)
+
+    def not_a_remark(self, where: Where) -> bool:
+        """Say that a line such as `# to do` is no remark here, and how one is written."""
+        text = where.typed.strip()
+        sign = next((sign for sign in ("#", "//", "--") if text.startswith(sign)), None)
+        if sign is None:
+            return False
+        words = text.lstrip("#/-").strip().replace("(", "").replace(")", "")
+        edit = rewrite(where, text, f"({words})")
+        self.say("not-a-remark", where, (edit,), sign=sign, write=f"({words})"[:60])
+        return True
 
     # -- words ----------------------------------------------------------------------------
     def unknown_fact(self, found: Sequence[Phrase], where: Where, block: str) -> None:
@@ -107,8 +119,10 @@ class Slips:
             place = replace(where, column=one.column)
             if one.missing_unit:
                 self.no_unit(one.text, place)
+            elif one.missing_day:
+                self.say("which-day", place, text=one.text[:60])
             elif not (
-                self.count_or_size(one.text, place)
+                ("of?" in shape and self.count_or_size(one.text, place))
                 or self.inches_or_in(one.text, place)
                 or self.which_length(one, shape, filled, place)
                 or self.which_day(one.text, shape, filled, place)
@@ -123,7 +137,7 @@ class Slips:
         edits: list[Edit] = []
         near: list[str] = []
         for word in text.split():
-            if len(word) < 4:
+            if len(word) < 4 or word.lower() in known:
                 continue
             slips = [other for other in known if one_slip(word.lower(), other)]
             slips = slips or list(near_words(word.lower(), known))
@@ -134,6 +148,13 @@ class Slips:
         example = declared.example.split("\n")[0] if declared is not None else ""
         told = {"text": text[:60], "near": ", ".join(near[:4]), "example": example}
         self.say("unknown-word", where, edits[:2], **told)
+
+    def no_day(self, text: str, shape: str, filled: Sequence[Slot], where: Where) -> None:
+        """A fact that is above all a date, and got only words."""
+        first = patterns(shape)[0]
+        dated = len(first.pieces) == 1 and first.pieces[0].type in {"date", "dates"}
+        if dated and filled and not first.must_fill & {slot.name for slot in filled}:
+            self.say("which-day", where, text=text[:60])
 
     def which_day(self, text: str, shape: str, filled: Sequence[Slot], where: Where) -> bool:
         """A fact that waits for a date got words that name none."""
@@ -151,11 +172,13 @@ class Slips:
     # -- figures --------------------------------------------------------------------------
     def count_or_size(self, text: str, where: Where) -> bool:
         """Ask whether `4 x 2x4` is four of them, or three sides."""
-        if not (found := _COUNT_TIMES_SIZE.fullmatch(text)):
+        found = _COUNT_TIMES_SIZE.fullmatch(text) or _COUNT_TIMES_LENGTH.fullmatch(text)
+        if not found:
             return False
         count, size = found[1], found[2]
         write = f"{count} of {size}"
-        readings = f"{write}, or a stick of three sizes"
+        sized = found.re is _COUNT_TIMES_SIZE
+        readings = f"{write}, or {'a stick of three sizes' if sized else f'{count} by {size}'}"
         edit = rewrite(where, text, write)
         self.say("count-or-size", where, (edit,), text=text, readings=readings, write=write)
         return True
@@ -264,7 +287,7 @@ class Slips:
             by_slot = _USUAL.get(("", slot.name), _ANY_LENGTH)
             low, high, usual = _USUAL.get((word, slot.name), by_slot)
             if not low <= value.value <= high:
-                said = f"{declared.word}: {slot.text}"
+                said = f"{slot.text} for {declared.word}"
                 self.say("unlikely-size", place, what=said, usual=usual)
 
 

@@ -195,6 +195,7 @@ def _ends_run(phrase: Phrase, here: int, start: int, stops: Stops) -> bool:
 
 def _rest(phrase: Phrase, at: int, _stops: Stops) -> Taken:
     """All that is left of the phrase, as typed."""
+    at = _past_signs(phrase, at)
     if at >= len(phrase.items):
         return None
     return cut(phrase, at, len(phrase.items)), len(phrase.items)
@@ -202,6 +203,7 @@ def _rest(phrase: Phrase, at: int, _stops: Stops) -> Taken:
 
 def _job(phrase: Phrase, at: int, stops: Stops) -> Taken:
     """The words of a step, up to `to` with a date, `by`, `because` or the phrase's end."""
+    at = _past_signs(phrase, at)
     after = at
     while after < len(phrase.items):
         word = word_at(phrase, after)
@@ -213,6 +215,13 @@ def _job(phrase: Phrase, at: int, stops: Stops) -> Taken:
             break
         after += 1
     return None if after == at else (cut(phrase, at, after), after)
+
+
+def _past_signs(phrase: Phrase, at: int) -> int:
+    """The next item that is more than a colon or a stop."""
+    while isinstance(value_at(phrase, at), Word) and not word_at(phrase, at):
+        at += 1
+    return at
 
 
 def _reason(phrase: Phrase, at: int, _stops: Stops) -> Taken:

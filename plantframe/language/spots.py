@@ -35,24 +35,19 @@ _SHORT = {
     "western": "west",
 }
 # Words that open a place.
-_OPENING = frozenset(
-    [
-        "in",
-        "on",
-        "at",
-        "against",
-        "along",
-        "over",
-        "under",
-        "beside",
-        "near",
-        "by",
-        "behind",
-        "between",
-        "across",
-        "round",
-    ]
-)
+_OPENING = {
+    "in",
+    "on",
+    "at",
+    "against",
+    "along",
+    "over",
+    "under",
+    "beside",
+    "near",
+    "by",
+    "behind",
+} | {"between", "across", "round"}
 _ENDS = frozenset({"end", "side", "edge", "corner", "half"})
 _MIDDLES = frozenset({"middle", "centre", "center"})
 # `in spring` is a time, if a vague one.

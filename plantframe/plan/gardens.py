@@ -15,6 +15,7 @@ if TYPE_CHECKING:
     from collections.abc import Iterable
 
     from plantframe.language.reader import Block, Fact
+    from plantframe.plan.dates import Dated
     from plantframe.plan.site import Site
     from plantframe.plan.things import Plan
 
@@ -36,9 +37,9 @@ def garden_of(site: Site, blocks: list[Block]) -> Garden:
     southern = latitude is not None and latitude < 0
     years = _years(site, block, southern=southern)
     site.season = Season(years, southern)
-    frost = words.first(facts, "frost")
-    last, first = site.dated(frost, "last"), site.dated(frost, "first")
-    none = frost is not None and frost.get("none") is not None
+    frosts = [fact for fact in facts if fact.word in {"frost", "last frost", "first frost"}]
+    last, first, late = (_frost(site, frosts, slot) for slot in ("last", "first", "late"))
+    none = any(fact.get("none") is not None for fact in frosts)
     last_day, first_day = last.day if last else None, first.day if first else None
     site.season = Season(years, southern, last_day, first_day, none)
     grouped: dict[str, tuple[Fact, ...]] = {}
@@ -56,7 +57,7 @@ def garden_of(site: Site, blocks: list[Block]) -> Garden:
         longitude=longitude,
         frost_last=last,
         frost_first=first,
-        frost_late=site.dated(frost, "late"),
+        frost_late=late,
         frost_none=none,
         wind=words.wind(words.first(facts, "wind")),
         wind_from=str(said("wind", "direction") or ""),
@@ -81,6 +82,10 @@ def garden_of(site: Site, blocks: list[Block]) -> Garden:
         where=block.where,
         marks=site.marks(facts),
     )
+
+
+def _frost(site: Site, facts: Iterable[Fact], slot: str) -> Dated | None:
+    return next((found for fact in facts if (found := site.dated(fact, slot))), None)
 
 
 def _years(site: Site, block: Block, *, southern: bool) -> tuple[int, int]:

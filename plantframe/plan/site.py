@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, field
+from datetime import date
 from typing import TYPE_CHECKING
 
 from plantframe.language.edits import rewrite
@@ -16,7 +17,6 @@ from plantframe.plan.things import Grown, Mark, SetAside
 
 if TYPE_CHECKING:
     from collections.abc import Iterable
-    from datetime import date
 
     from plantframe.language.files import Reading
     from plantframe.language.reader import Block, Fact
@@ -131,13 +131,20 @@ class Site:
                     reason,
                     str(fact.get("person") or ""),
                     self.dated(fact, "on"),
-                    self.dated(fact, "until"),
+                    self.until(fact),
                     times.value if isinstance(times, Number) else None,
                     str(fact.get("level") or ""),
                     fact,
                 )
             )
         return tuple(out)
+
+    def until(self, fact: Fact) -> Dated | None:
+        """How long a warning is set aside: to a day, or to the end of a year."""
+        if years := self.years(fact.get("until")):
+            last = date(years[-1], 12, 31)
+            return Dated(last, last, 0, str(years[-1]))
+        return self.dated(fact, "until")
 
     def marks(self, facts: Iterable[Fact]) -> tuple[Mark, ...]:
         """The jobs of a block that are done, moved or left out."""

@@ -62,7 +62,7 @@ fact(
 )
 fact(
     "carried by",
-    "{count}, {person}*",
+    "{count} people/hands?, {person}*",
     blocks=BUILT,
     help="How many carry it.",
     example="carried by two",

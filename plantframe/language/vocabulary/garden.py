@@ -21,6 +21,20 @@ fact(
     also="frosts",
 )
 fact(
+    "last frost",
+    "{date:last}, first {date:first}",
+    blocks="garden",
+    help="The average last frost of spring, in a line of its own.",
+    example="last frost 6 May",
+)
+fact(
+    "first frost",
+    "{date:first}, last {date:last}",
+    blocks="garden",
+    help="The average first frost of autumn, in a line of its own.",
+    example="first frost 12 October",
+)
+fact(
     "wind",
     "{sheltered|average|windy|exposed:class}, from? {direction}, gusts? {speed}",
     blocks=f"garden bed {BUILT}",

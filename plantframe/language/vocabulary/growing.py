@@ -7,7 +7,7 @@ from plantframe.language.vocabulary.common import BUILT, fact
 GROW = (
     "{plant} {cultivar}?, {cultivar}, "
     "{count} plants/plant/off/of_them/crowns/seeds/vines/roots/spikes/canes, "
-    "{count:female} female, {count:male} male, "
+    "in? {count:rows} rows/row, {count:female} female, {count:male} male, "
     "{length:apart} apart, {lengths:apart} apart, every {length:apart}, sow/sown {date:sow}, "
     "plant_out/planted_out/set_out/plant/planted {date:out}, "
     "{indoors|inside|under cover|under glass|in the frame|outdoors:raised}, "

@@ -34,7 +34,7 @@ fact(
 fact(
     "ok",
     "{rule} because {reason}, {rule}, because {reason}, at_about {number:times} times, at "
-    "{note|warn|stop|ask:level}, until {date:until}, {date:on}, by? {person}",
+    "{note|warn|stop|ask:level}, until {date:until}, until {year:until}, {date:on}, by? {person}",
     blocks=f"{PLACES} garden want task shed yard",
     help="A warning set aside: its name, why, who and when, and how bad it was then.",
     example='ok crowded because "we thin by eating", Nell, 2 March',

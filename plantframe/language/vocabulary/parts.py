@@ -106,7 +106,7 @@ fact(
 fact(
     "wires",
     "{count} of?, at? {length:heights}*, {gauge} wire?, {strained|hand tight|tight|slack:strain}, "
-    "{pull}, of {length:thick}, {length:thick} thick, {length:apart} apart, every/each "
+    "tension? {pull}, of {length:thick}, {length:thick} thick, {length:apart} apart, every/each "
     "{length:apart}, from {length:start}, {stuff:made}*",
     blocks=BUILT,
     help="The wires: how many, at what heights, and how tight.",
