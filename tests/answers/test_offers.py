@@ -29,7 +29,7 @@ frame Bean Net, net frame, in Lond Bed
   bar 2x2
   grow runer bean, 30 plants, sow 31 June
 
-frame Pea Net, in Bed 3
+frame Late Net, in Bed 3
   posts 2x2, 6 ft, 1 ft down
   grow peas, sow mid March
 
