@@ -36,7 +36,7 @@ def twining(pair: Pair) -> Reason:
         )
     if support.overhead:
         return _led_up(pair)
-    rungs = [held for held in support.holds if is_rung(held)]
+    rungs = [held for held in support.holds if is_rung(held) and endures(pair, held)]
     level = [held for held in support.holds if held.hold.runs == "across"]
     if rungs and up:
         return fair(
@@ -89,17 +89,18 @@ def grasping(pair: Pair) -> Reason:
         return _thin(pair, thin, takes)
     if support.overhead and climber.least_height_m >= (support.height_m or 0.0):
         return _led_up(pair)
-    rungs = [held for held in support.holds if is_rung(held)]
+    rungs = [held for held in support.holds if is_rung(held) and endures(pair, held)]
     if rungs:
         return fair(
             "hold",
             f"{support.has} {thick(pair, rungs[0])} every {every(pair, rungs[0])}: {takes}, "
             "so it wants a tie at each, or twine wound round.",
         )
-    if climber.tied and climber.stiff and support.holds:
+    firm = [held for held in support.holds if endures(pair, held)]
+    if climber.tied and climber.stiff and firm:
         return fair(
             "hold",
-            f"{support.has} {thick(pair, support.holds[0])}: {takes}, so the stems "
+            f"{support.has} {thick(pair, firm[0])}: {takes}, so the stems "
             "are tied to it, as they are anyhow.",
         )
     if not support.holds:

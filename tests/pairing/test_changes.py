@@ -78,3 +78,8 @@ def test_where_no_change_helps_the_kinds_that_suit_are_named() -> None:
     found = reject(for_plant(None, "wisteria"), "net frame")
     assert "pergola" in found.back_in
     assert best_kinds("wisteria")[0] == "pergola"
+
+
+def test_a_net_is_not_offered_to_wood_that_stays() -> None:
+    for kind in ("hop pole", "paired-pole fence", "wigwam"):
+        assert "net" not in reject(for_plant(None, "passionfruit"), kind).back_in.split(), kind
