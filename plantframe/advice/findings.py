@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterable
 from datetime import date
+from itertools import islice
 from typing import TYPE_CHECKING, Any
 
 from plantframe.frozen import frozen
@@ -52,7 +53,8 @@ class Finding:
     subject     tells several findings of one rule in one block apart (a plant, a part)
     ratio       asked over carried, where the finding rests on one
     by          the day by which it wants settling, from the thing's own dates
-    candidates  edits that may cure it, the best first; each is tried before it is shown
+    candidates  edits that may cure it, the best first, or what works them out: they are only
+                asked for where the finding is shown, and each is tried before it is
     ways        what helps where no edit of the plan does: sentences
     """
 
@@ -63,7 +65,7 @@ class Finding:
     subject: str = ""
     ratio: Range | None = None
     by: date | None = None
-    candidates: tuple[Edit, ...] = ()
+    candidates: tuple[Edit, ...] | Callable[[], Iterable[Edit]] = ()
     ways: tuple[str, ...] = ()
 
 
@@ -108,6 +110,11 @@ class Found:
     def level(self) -> str:
         """Its level."""
         return self.finding.level
+
+    def candidates(self, most: int) -> tuple[Edit, ...]:
+        """The first of the edits that may cure it."""
+        ways = self.finding.candidates
+        return tuple(islice(ways() if callable(ways) else ways, most))
 
     @property
     def times(self) -> float | None:

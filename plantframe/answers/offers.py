@@ -34,7 +34,7 @@ def _tried(answers: Answers, edit: Edit) -> Answers | None:
 def offers_for(answers: Answers, found: Found) -> tuple[Edit, ...]:
     """The edits that cure a finding and wake nothing worse, at most three."""
     out: list[Edit] = []
-    for edit in found.finding.candidates[:MOST_TRIED]:
+    for edit in found.candidates(MOST_TRIED):
         if len(out) == MOST_OFFERS:
             break
         after = _tried(answers, edit)

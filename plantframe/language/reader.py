@@ -9,6 +9,7 @@ from __future__ import annotations
 
 import re
 from dataclasses import dataclass
+from functools import lru_cache
 from typing import TYPE_CHECKING
 
 from plantframe.frozen import replace
@@ -24,17 +25,20 @@ from plantframe.language.mistakes import Mistake, Where
 from plantframe.language.near import nearest
 from plantframe.language.phrases import phrase
 from plantframe.language.shapes import Match, Slot, opening_words, without
-from plantframe.language.slips import Slips
+from plantframe.language.slips import ONCE, Slips, units_in
 from plantframe.language.slots import Section
 from plantframe.language.values import Item, Measure, Number, Word
 
 if TYPE_CHECKING:
-    from collections.abc import Sequence
+    from collections.abc import Iterable, Iterator, Sequence
 
     from plantframe.language.lines import Line
     from plantframe.language.values import Phrase
 
 __all__ = ["FILE_CAP", "LINE_CAP", "Block", "Fact", "Import", "Text", "nearest", "read_text"]
+
+
+_FIRST_WORD = re.compile(r"[^\W\d_]+(?![\w'’-])")
 
 
 def read_text(text: str, file: str) -> Text:
@@ -48,20 +52,62 @@ def read_text(text: str, file: str) -> Text:
         told = {"file": file, "size": f"{len(text):,} characters", "cap": f"{FILE_CAP:,}"}
         return Text(file, lines, (), (), (Mistake("file-too-large", Where(file, 1), told),))
     fit, unreadable = readable(lines, file)
-    reading = _Reading(file, lines)
-    for line in split(fit):
-        reading.line(line)
-    reading.close()
-    mistakes = [*unreadable, *reading.slips.found]
+    units = units_in(text)
+    parts = [
+        _read_part(tuple(fit[first:last]), lines[first:last], first, file, units)
+        for first, last in _parts(fit)
+    ]
+    mistakes = [*unreadable, *_once(slip for part in parts for slip in part.mistakes)]
     mistakes.sort(key=lambda slip: (slip.where.line, slip.where.column, slip.name))
     return Text(
         file,
         lines,
+        tuple(block for part in parts for block in part.blocks),
+        tuple(wanted for part in parts for wanted in part.imports),
+        tuple(mistakes),
+        tuple(fact for part in parts for fact in part.lost),
+    )
+
+
+def _parts(lines: Sequence[str]) -> Iterator[tuple[int, int]]:
+    """Where the file may be parted: before each line that opens a block."""
+    first = 0
+    for place, line in enumerate(lines):
+        word = _FIRST_WORD.match(line)
+        if word and place > first and find_block(word[0].lower()) is not None:
+            yield first, place
+            first = place
+    yield first, len(lines)
+
+
+@lru_cache(maxsize=4096)
+def _read_part(
+    fit: tuple[str, ...], typed: tuple[str, ...], first: int, file: str, units: tuple[bool, bool]
+) -> Text:
+    """Read some blocks. What is read of one block hangs on no other, so that a plan of which one
+    line was changed is read again at the cost of one block: an offer is tried in a moment."""
+    reading = _Reading(file, typed, first, units)
+    for line in split(fit):
+        reading.line(line)
+    reading.close()
+    return Text(
+        file,
+        typed,
         tuple(reading.blocks),
         tuple(reading.imports),
-        tuple(mistakes),
+        tuple(reading.slips.found),
         tuple(reading.lost),
     )
+
+
+def _once(slips: Iterable[Mistake]) -> Iterator[Mistake]:
+    """The slips, those said once for the whole file without their repeats."""
+    said: set[str] = set()
+    for slip in slips:
+        if slip.name not in said:
+            yield slip
+        if slip.name in ONCE:
+            said.add(slip.name)
 
 
 @dataclass(slots=True)
@@ -84,12 +130,15 @@ class _Open:
 
 
 class _Reading:
-    """The state of reading one file, line after line."""
+    """The state of reading a part of a file, line after line; `first` lines stand before it."""
 
-    def __init__(self, file: str, lines: tuple[str, ...]) -> None:
+    def __init__(
+        self, file: str, lines: tuple[str, ...], first: int, units: tuple[bool, bool]
+    ) -> None:
         self.file = file
         self.lines = lines
-        self.slips = Slips(file, lines)
+        self.first = first
+        self.slips = Slips(file, lines, first, units)
         self.blocks: list[Block] = []
         self.imports: list[Import] = []
         self.lost: list[Fact] = []
@@ -98,7 +147,7 @@ class _Reading:
     def line(self, line: Line) -> None:
         """Read one line into the block it opens or belongs to."""
         typed = self.lines[line.number - 1]
-        where = Where(self.file, line.number, line.phrases[0].column, typed)
+        where = Where(self.file, self.first + line.number, line.phrases[0].column, typed)
         if line.head:
             self.head(line.phrases, where, line.remark)
         else:

@@ -51,15 +51,31 @@ _COUNT_TIMES_LENGTH = re.compile(r"(\d+)\s*[xX×*]\s*(\d[^xX×*]*[a-z'\"])")
 _FIGURE_IN_NAME = re.compile(r"(\d+) in ([A-Z].*)")
 
 
-class Slips:
-    """The slips of one file, as they are found.
+# Slips that are said of the first in a file and meant of all.
+ONCE = frozenset({"decimal-comma", "third-is-length"})
+Units = tuple[bool, bool]
 
-    lines   the file's lines as typed
+
+def units_in(text: str) -> Units:
+    """Whether a text has lengths in feet and inches, and whether in metres."""
+    return bool(_IMPERIAL.search(text)), bool(_METRIC.search(text))
+
+
+class Slips:
+    """The slips of one part of a file, as they are found.
+
+    lines   the part's lines as typed
+    first   how many lines of the file stand before it
+    units   whether the file's lengths are imperial, metric: asked where its block has none
     """
 
-    def __init__(self, file: str, lines: Sequence[str]) -> None:
+    def __init__(
+        self, file: str, lines: Sequence[str], first: int = 0, units: Units = (False, False)
+    ) -> None:
         self.file = file
         self.lines = lines
+        self.first = first
+        self.units = units
         self.found: list[Mistake] = []
 
     def say(self, slip: str, where: Where, edits: Iterable[Edit] = (), /, **told: str) -> None:
@@ -240,17 +256,15 @@ class Slips:
 
     def units_here(self, line: int) -> tuple[bool, bool]:
         """Whether the other lengths of this block, or else of the file, are imperial, metric."""
+        line -= self.first
         first = line - 1
         while first > 0 and self.lines[first][:1] in {" ", "\t", "\u00a0"}:
             first -= 1
         last = line
         while last < len(self.lines) and self.lines[last][:1] in {" ", "\t", "\u00a0"}:
             last += 1
-        for text in ("\n".join(self.lines[first:last]), "\n".join(self.lines)):
-            imperial, metric = bool(_IMPERIAL.search(text)), bool(_METRIC.search(text))
-            if imperial or metric:
-                return imperial, metric
-        return False, False
+        here = units_in("\n".join(self.lines[first:last]))
+        return here if any(here) else self.units
 
     def doubts(self, part: Phrase, where: Where) -> None:
         """What a phrase's figures can mean two ways."""

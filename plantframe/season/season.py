@@ -101,16 +101,25 @@ class Season:
 
     def history(self, bed: str) -> tuple[Grown, ...]:
         """What grew in a bed in years before: what it says itself and what last year's plan says."""
-        found = self.plan.beds.get(bed)
-        own = found.had if found else ()
-        frames = [frame.had for frame in self.plan.frames.values() if _stands_in(frame, bed)]
-        before = self.plan.history.get(bed, ())
-        everything = (*own, *(grown for had in frames for grown in had), *before)
-        seen: dict[tuple[str, int], Grown] = {}
-        for grown in everything:
-            seen.setdefault((grown.plant.lower(), grown.year), grown)
-        return tuple(sorted(seen.values(), key=lambda grown: grown.year))
+        return self._histories.get(bed, ())
+
+    @cached_property
+    def _histories(self) -> dict[str, tuple[Grown, ...]]:
+        """The history of every bed."""
+        gathered: dict[str, list[Grown]] = {
+            name: list(bed.had) for name, bed in self.plan.beds.items()
+        }
+        for frame in self.plan.frames.values():
+            for bed in {spot.thing for spot in frame.spots} if frame.had else ():
+                gathered.setdefault(bed, []).extend(frame.had)
+        for name, grown in self.plan.history.items():
+            gathered.setdefault(name, []).extend(grown)
+        return {name: _once_a_year(grown) for name, grown in gathered.items()}
 
 
-def _stands_in(frame: Frame, bed: str) -> bool:
-    return any(spot.thing == bed for spot in frame.spots)
+def _once_a_year(grown: list[Grown]) -> tuple[Grown, ...]:
+    """Each plant once a year, the years in order."""
+    seen: dict[tuple[str, int], Grown] = {}
+    for one in grown:
+        seen.setdefault((one.plant.lower(), one.year), one)
+    return tuple(sorted(seen.values(), key=lambda one: one.year))

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from functools import partial
 from typing import TYPE_CHECKING
 
 from plantframe.advice.edits import rewrite, set_fact
@@ -58,7 +59,7 @@ def check(frame: WorkedFrame, _season: Season) -> Iterable[Finding]:
         block=frame.frame.name,
         facts=Facts(frame.frame.name, frame.wall.name, frame.wall.surface, gap, least, easy),
         by=frame.wanted_by,
-        candidates=tuple(_ways_out(frame, clad=clad)),
+        candidates=partial(_ways_out, frame, clad=clad),
     )
 
 

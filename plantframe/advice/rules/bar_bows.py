@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from functools import partial
 from typing import TYPE_CHECKING
 
 from plantframe.advice.climbers import opening
@@ -52,7 +53,7 @@ def check(frame: WorkedFrame, _season: Season) -> Iterable[Finding]:
         facts=Facts(heaviest.name, frame.frame.name, load, bow),
         ratio=Range(ratio * 0.7, ratio, ratio * 1.3),
         by=frame.wanted_by,
-        candidates=tuple(_ways_out(frame)),
+        candidates=partial(_ways_out, frame),
     )
 
 

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from functools import partial
 from typing import TYPE_CHECKING
 
 from plantframe.advice.climbers import matter, opening, tied_by_custom
@@ -75,7 +76,7 @@ def check(frame: WorkedFrame, _season: Season) -> Iterable[Finding]:
             ),
             ratio=Range(per_m / usual.high, per_m / usual.middle, per_m / usual.low),
             by=planting.planting.sow.day if planting.planting.sow else frame.wanted_by,
-            candidates=tuple(_ways_out(frame, planting, usual, sides)),
+            candidates=partial(_ways_out, frame, planting, usual, sides),
         )
 
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from functools import partial
 from typing import TYPE_CHECKING
 
 from plantframe.advice.edits import rewrite
@@ -55,7 +56,7 @@ def check(frame: WorkedFrame, _season: Season) -> Iterable[Finding]:
                 subject=word,
                 facts=Facts(frame.frame.name, word, length, down, up, leaning),
                 by=frame.wanted_by,
-                candidates=tuple(_ways_out(frame, fact, length, down, up)),
+                candidates=partial(_ways_out, frame, fact, length, down, up),
             )
 
 

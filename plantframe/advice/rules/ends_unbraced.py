@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from functools import partial
 from typing import TYPE_CHECKING
 
 from plantframe.advice.edits import rewrite, set_fact
@@ -77,7 +78,7 @@ def check(frame: WorkedFrame, _season: Season) -> Iterable[Finding]:
         ),
         ratio=ratio,
         by=frame.wanted_by,
-        candidates=tuple(_ways_out(frame)),
+        candidates=partial(_ways_out, frame),
         ways=("A raking brace inside each end post, or an anchor in the ground beyond it.",),
     )
 

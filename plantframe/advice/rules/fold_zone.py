@@ -14,6 +14,7 @@ if TYPE_CHECKING:
 
     from plantframe.plan.things import Bed, Frame, Spot, Thing
     from plantframe.season.frames import WorkedFrame
+    from plantframe.season.plantings import WorkedPlanting
     from plantframe.season.season import Season
     from plantframe.season.units import Shown
 
@@ -67,27 +68,28 @@ Standing = tuple[str, float, float | None, Where]
 def _in_front(frame: WorkedFrame, season: Season) -> Iterator[Standing]:
     """What stands before the lattice's wall: its name, how far off, how high, and its line."""
     plan = season.plan
-    own = {one.planting.plant for one in frame.plantings}
-    for bed in plan.beds.values():
-        away = _away_m(bed, frame)
-        if away is None:
-            continue
-        for planting in season.plantings:
-            entry = planting.entry
-            if planting.holder != bed.name or planting.planting.plant in own:
-                continue
-            if entry is not None and entry.height is not None:
+    for planting in season.plantings:
+        bed = plan.beds.get(planting.holder)
+        away = _away_m(bed, frame) if bed is not None else None
+        if away is not None and not _is_own(planting, frame):
+            high = planting.entry.height if planting.entry else None
+            if high is not None:
                 where = planting.planting.fact.where
-                yield f"the {planting.name} in {bed.name}", away, entry.height.usual, where
-    for other in plan.frames.values():
-        if other.name != frame.frame.name and other.word != "cover":
-            away = _away_m(other, frame)
-            if away is not None:
-                yield other.name, away, None, other.block.where
-    for thing in plan.things.values():
-        away = _away_m(thing, frame) if thing.word in SOLID else None
+                yield f"the {planting.name} in {planting.holder}", away, high.usual, where
+    others = [
+        one for one in plan.frames.values() if one.word != "cover" and one is not frame.frame
+    ]
+    solid = [one for one in plan.things.values() if one.word in SOLID]
+    for thing in (*others, *solid):
+        away = _away_m(thing, frame)
         if away is not None:
             yield thing.name, away, None, thing.block.where
+
+
+def _is_own(planting: WorkedPlanting, frame: WorkedFrame) -> bool:
+    """It is the lattice's own vine, named in the bed where its roots are."""
+    own = {one.planting.plant for one in frame.plantings}
+    return planting.planting.plant in own
 
 
 def _away_m(thing: Bed | Frame | Thing, frame: WorkedFrame) -> float | None:

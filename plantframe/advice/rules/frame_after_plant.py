@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from datetime import date, timedelta
+from functools import partial
 from typing import TYPE_CHECKING
 
 from plantframe.advice.edits import rewrite
@@ -60,7 +61,7 @@ def check(frame: WorkedFrame, _season: Season) -> Iterable[Finding]:
             subject=planting.name,
             facts=Facts(frame.frame.name, planting.name, sown, there.day, ready.day, days),
             by=there.day,
-            candidates=tuple(_ways_out(frame, planting, there, ready)),
+            candidates=partial(_ways_out, frame, planting, there, ready),
             ways=("Raise it in pots, and set it out once the frame stands.",) if sown else (),
         )
         return

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from functools import partial
 from typing import TYPE_CHECKING
 
 from plantframe.advice.edits import add_fact
@@ -44,7 +45,7 @@ def check(frame: WorkedFrame, _season: Season) -> Iterable[Finding]:
         block=frame.frame.name,
         facts=Facts(frame.frame.name, people),
         by=frame.frame.on.day if frame.frame.on else frame.wanted_by,
-        candidates=tuple(_ways_out(frame, people)),
+        candidates=partial(_ways_out, frame, people),
         ways=(
             "Prop it 5 cm when it is 8 °C outside and sunny, and open it wide at 15 °C.",
             "An arm that opens by itself, or fabric instead of glass or film.",

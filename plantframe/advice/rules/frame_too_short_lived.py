@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from functools import partial
 from typing import TYPE_CHECKING
 
 from plantframe.advice.climbers import opening, suited, word
@@ -55,6 +56,8 @@ def check(frame: WorkedFrame, _season: Season) -> Iterable[Finding]:
         if lasts.middle >= SHARE * stays.middle:
             continue
         grown_in = is_grown_in(entry)
+        if not grown_in and word(entry.stem) == "flexible" and _lifts_off(frame):
+            continue
         yield Finding(
             level="warn" if grown_in else "note",
             where=planting.planting.fact.where,
@@ -63,13 +66,19 @@ def check(frame: WorkedFrame, _season: Season) -> Iterable[Finding]:
             facts=Facts(planting.name, frame.frame.name, stays, lasts, grown_in),
             ratio=stays.times(SHARE / lasts.middle),
             by=frame.wanted_by,
-            candidates=tuple(_ways_out(frame, planting, entry)),
+            candidates=partial(_ways_out, frame, planting, entry),
             ways=(ELSEWHERE,),
         )
 
 
 def _climbs_for_years(entry: Plant) -> bool:
     return word(entry.life) == "woody" and word(entry.habit) in {"climber", "leaner"}
+
+
+def _lifts_off(frame: WorkedFrame) -> bool:
+    """A light thing on legs of its own: a new one is set over a plant whose shoots bend."""
+    stands = frame.structure.stands if frame.structure else None
+    return stands is not None and stands.loads == "light" and stands.held == "braces itself"
 
 
 def is_grown_in(entry: Plant) -> bool:

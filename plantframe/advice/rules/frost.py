@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from datetime import date, timedelta
+from functools import partial
 from typing import TYPE_CHECKING
 
 from plantframe.advice.climbers import meant, opening, word
@@ -76,7 +77,7 @@ def check(planting: WorkedPlanting, season: Season) -> Iterable[Finding]:
             round(chance * 10),
         ),
         by=dated.day,
-        candidates=tuple(_ways_out(planting, entries[0], late)),
+        candidates=partial(_ways_out, planting, entries[0], late),
         ways=("Fabric or sacking over it on every clear, still night until then.",),
     )
 

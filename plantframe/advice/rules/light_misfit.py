@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from functools import partial
 from typing import TYPE_CHECKING
 
 from plantframe.advice.edits import rewrite
@@ -86,7 +87,7 @@ def check(frame: WorkedFrame, _season: Season) -> Iterable[Finding]:
         block=frame.frame.name,
         facts=facts,
         by=frame.wanted_by,
-        candidates=tuple(_ways_out(frame, facts)),
+        candidates=partial(_ways_out, frame, facts),
     )
 
 

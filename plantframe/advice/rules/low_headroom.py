@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from functools import partial
 from typing import TYPE_CHECKING
 
 from plantframe.advice.climbers import word
@@ -79,7 +80,7 @@ def _finding(
         block=frame.frame.name,
         facts=Facts(frame.frame.name, fault, high, wide, least, what, thorns),
         by=frame.wanted_by,
-        candidates=tuple(_ways_out(frame, fault, least)),
+        candidates=partial(_ways_out, frame, fault, least),
     )
 
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from functools import partial
 from typing import TYPE_CHECKING
 
 from plantframe.advice.climbers import SLING, is_pea, is_planned, matter, opening, word
@@ -76,7 +77,7 @@ def check(frame: WorkedFrame, season: Season) -> Iterable[Finding]:
                 (fruit.low, fruit.high) if fruit else None,
             ),
             by=frame.wanted_by,
-            candidates=tuple(_ways_out(frame, planting, fault, (fact, slot))),
+            candidates=partial(_ways_out, frame, planting, fault, (fact, slot)),
         )
 
 

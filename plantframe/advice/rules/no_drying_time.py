@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from datetime import timedelta
+from functools import partial
 from typing import TYPE_CHECKING
 
 from plantframe.advice.edits import rewrite
@@ -58,7 +59,7 @@ def check(frame: WorkedFrame, _season: Season) -> Iterable[Finding]:
             one.first.wait_days,
         ),
         by=one.then_day.day,
-        candidates=tuple(_ways_out(frame, one)),
+        candidates=partial(_ways_out, frame, one),
         ways=("Or leave the coat off, and lift the posts out each autumn to dry.",)
         if one.first.step.when.startswith("said.finish")
         else (),

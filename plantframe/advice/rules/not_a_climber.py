@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from functools import partial
 from typing import TYPE_CHECKING
 
 from plantframe.advice.climbers import (
@@ -76,7 +77,7 @@ def check(frame: WorkedFrame, _season: Season) -> Iterable[Finding]:
             subject=planting.name,
             facts=facts,
             by=frame.wanted_by,
-            candidates=tuple(_answers(planting, climb or others, bush=bush)),
+            candidates=partial(_answers, planting, climb or others, bush=bush),
         )
 
 

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from datetime import date, timedelta
+from functools import partial
 from typing import TYPE_CHECKING
 
 from plantframe.advice.edits import rewrite
@@ -59,7 +60,7 @@ def check(frame: WorkedFrame, _season: Season) -> Iterable[Finding]:
             len(broken) - 1,
         ),
         by=min(worst.earlier_day.day, worst.later_day.day),
-        candidates=tuple(_ways_out(frame, worst)),
+        candidates=partial(_ways_out, frame, worst),
         ways=(
             f"Do “{worst.earlier.short}” first; what was done too early is taken off again.",
             "`plantframe jobs` lists the whole order.",

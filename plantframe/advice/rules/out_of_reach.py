@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from functools import partial
 from typing import TYPE_CHECKING
 
 from plantframe.advice.climbers import opening, word
@@ -67,7 +68,7 @@ def check(frame: WorkedFrame, _season: Season) -> Iterable[Finding]:
         block=frame.frame.name,
         facts=Facts(planting.name, frame.frame.name, top, who, height, reach is not None),
         by=frame.wanted_by,
-        candidates=tuple(_ways_out(frame, top, height)),
+        candidates=partial(_ways_out, frame, top, height),
         ways=("Steps on a board, somebody to hold them, and no leaning out.",),
     )
 

@@ -52,6 +52,13 @@ def check(frame: WorkedFrame, _season: Season) -> Iterable[Finding]:
         yield _finding(frame, "ask", Facts(frame.frame.name, pole, length, None))
 
 
+UNDER = (
+    "Choose a place well clear of it: what can fall that way counts as under it.",
+    "Whoever owns the line says how near one may work, and switches it off if need be.",
+)
+ASKED = "Look up, then write `overhead line 8 m north of …` or `overhead line none` in the garden."
+
+
 def _finding(frame: WorkedFrame, level: str, facts: Facts) -> Finding:
     return Finding(
         level=level,
@@ -59,15 +66,7 @@ def _finding(frame: WorkedFrame, level: str, facts: Facts) -> Finding:
         block=frame.frame.name,
         facts=facts,
         by=frame.wanted_by,
-        ways=(
-            "Choose a place well clear of it: what can fall that way counts as under it.",
-            "Whoever owns the line says how near one may work, and switches it off if need be.",
-        )
-        if level == "stop"
-        else (
-            "Look up, then write `overhead line 8 m north of …` or `overhead line none` under "
-            "the garden.",
-        ),
+        ways=UNDER if level == "stop" else (ASKED,),
     )
 
 

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from functools import partial
 from typing import TYPE_CHECKING
 
 from plantframe.advice.climbers import opening
@@ -74,7 +75,7 @@ def check(frame: WorkedFrame, season: Season) -> Iterable[Finding]:
                 subject=fact.word,
                 facts=Facts(frame.frame.name, said, box, food),
                 by=frame.wanted_by,
-                candidates=tuple(_ways_out(frame, fact, said)),
+                candidates=partial(_ways_out, frame, fact, said),
                 ways=(
                     "Bare cedar, larch or oak; stone; strips under a box that rot in its place.",
                 ),

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from functools import partial
 from typing import TYPE_CHECKING
 
 from plantframe.advice import posts
@@ -68,7 +69,7 @@ def check(frame: WorkedFrame, _season: Season) -> Iterable[Finding]:
         ),
         ratio=ratio,
         by=frame.wanted_by,
-        candidates=tuple(_ways_out(frame, ratio.middle)),
+        candidates=partial(_ways_out, frame, ratio.middle),
         ways=("A hedge or a wall upwind halves the push.",),
     )
 

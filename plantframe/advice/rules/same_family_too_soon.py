@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from functools import partial
 from typing import TYPE_CHECKING
 
 from plantframe.advice.climbers import is_yearly, meant, opening, suited
@@ -68,7 +69,7 @@ def check(planting: WorkedPlanting, season: Season) -> Iterable[Finding]:
             usual,
         ),
         by=planting.in_ground.day if planting.in_ground else None,
-        candidates=tuple(_ways_out(planting, entries, bed, season)),
+        candidates=partial(_ways_out, planting, entries, bed, season),
         ways=("Another bed this year, or something of another family here.",),
     )
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from functools import partial
 from typing import TYPE_CHECKING
 
 from plantframe.advice.climbers import (
@@ -88,7 +89,7 @@ def check(frame: WorkedFrame, season: Season) -> Iterable[Finding]:
                 listed,
             ),
             by=frame.wanted_by,
-            candidates=tuple(_ways_out(frame, planting, entry)),
+            candidates=partial(_ways_out, frame, planting, entry),
             ways=("Soft twine wound up it in a spiral gives it something to hold.",),
         )
 

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
+from functools import partial
 
 from plantframe.advice.edits import other_crop, set_fact, together
 from plantframe.advice.findings import Finding, Rule, Words
@@ -47,7 +48,7 @@ def check(frame: WorkedFrame, _season: Season) -> Iterable[Finding]:
         ),
         ratio=ratio,
         by=_by(frame),
-        candidates=tuple(_ways_out(frame, load)),
+        candidates=partial(_ways_out, frame, load),
     )
 
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from functools import partial
 from typing import TYPE_CHECKING
 
 from plantframe.advice.climbers import opening, suited
@@ -55,7 +56,7 @@ def check(planting: WorkedPlanting, season: Season) -> Iterable[Finding]:
             entry.grown_for == "food",
         ),
         by=planting.in_ground.day if planting.in_ground else None,
-        candidates=tuple(_ways_out(planting, entry, wants.low, season)),
+        candidates=partial(_ways_out, planting, entry, wants.low, season),
         ways=("Another place, or a plant that is content with shade.",),
     )
 

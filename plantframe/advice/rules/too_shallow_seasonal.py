@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from functools import partial
 from typing import TYPE_CHECKING
 
 from plantframe.advice import posts
@@ -61,7 +62,7 @@ def check(frame: WorkedFrame, _season: Season) -> Iterable[Finding]:
         ),
         ratio=push.ratio if push else None,
         by=frame.wanted_by,
-        candidates=tuple(_ways_out(frame, down, push)),
+        candidates=partial(_ways_out, frame, down, push),
     )
 
 

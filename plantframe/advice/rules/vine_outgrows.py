@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from functools import partial
 from typing import TYPE_CHECKING
 
 from plantframe.advice.climbers import is_pea, is_yearly, kin, opening, word
@@ -60,7 +61,7 @@ def check(frame: WorkedFrame, _season: Season) -> Iterable[Finding]:
             facts=Facts(planting.name, frame.frame.name, low, high or low, given, food),
             ratio=Range(low / given, low / given, (high or low) / given),
             by=frame.wanted_by,
-            candidates=tuple(_ways_out(frame, planting, entry, given)),
+            candidates=partial(_ways_out, frame, planting, entry, given),
             ways=("Pinching the tips out at the top keeps it to the frame.",),
         )
 

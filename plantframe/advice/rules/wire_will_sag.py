@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from functools import partial
 from typing import TYPE_CHECKING
 
 from plantframe.advice.climbers import opening, word
@@ -60,7 +61,7 @@ def check(frame: WorkedFrame, _season: Season) -> Iterable[Finding]:
         facts=Facts(planting.name, frame.frame.name, asked, droop),
         ratio=Range(ratio * asked.low / asked.middle, ratio, ratio * asked.high / asked.middle),
         by=frame.wanted_by,
-        candidates=tuple(_ways_out(frame, droop)),
+        candidates=partial(_ways_out, frame, droop),
     )
 
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from functools import partial
 from typing import TYPE_CHECKING
 
 from plantframe.advice.climbers import opening, suited, word
@@ -56,7 +57,7 @@ def check(frame: WorkedFrame, _season: Season) -> Iterable[Finding]:
             subject=planting.name,
             facts=Facts(planting.name, frame.frame.name, word(entry.stem), hinged),
             by=frame.wanted_by,
-            candidates=tuple(_ways_out(frame, planting, entry, hinged=hinged)),
+            candidates=partial(_ways_out, frame, planting, entry, hinged=hinged),
             ways=("What is cut to the ground each year, or sown each year, goes with it.",),
         )
 
