@@ -703,6 +703,25 @@ def test_only_what_winds_is_said_to_wind(name: str) -> None:
         assert not any("wound together" in care.do for care in entry.care)
 
 
+@pytest.mark.parametrize("name", PLANTS)
+def test_rounds_on_what_lives_on_come_to_an_end(name: str) -> None:
+    """Nothing else ends them: an aster pinched into the autumn has no flowers."""
+    entry = grown(name)
+    for care in entry.care:
+        every = care.every
+        if every is None or every.base == "years" or word(entry.life) not in {"perennial", "woody"}:
+            continue
+        assert care.until is not None, care.id
+
+
+@pytest.mark.parametrize("name", PLANTS)
+def test_a_shoot_is_started_in_the_first_weeks_only(name: str) -> None:
+    entry = grown(name)
+    for care in entry.care:
+        if re.match(r"(Start|Point|Wind|Lead) (each|the|two) .*shoots?", care.do):
+            assert care.until is not None, care.do
+
+
 def test_fruited_canes_are_cut_out_of_every_bramble() -> None:
     """Common practice, no source; autumn raspberries are cut down whole."""
     for name in ("blackberry", "upright blackberry", "summer raspberry"):
