@@ -76,9 +76,7 @@ def _in_front(frame: WorkedFrame, season: Season) -> Iterator[Standing]:
             if high is not None:
                 where = planting.planting.fact.where
                 yield f"the {planting.name} in {planting.holder}", away, high.usual, where
-    others = [
-        one for one in plan.frames.values() if one.word != "cover" and one is not frame.frame
-    ]
+    others = [one for one in plan.frames.values() if one.word != "cover" and one is not frame.frame]
     solid = [one for one in plan.things.values() if one.word in SOLID]
     for thing in (*others, *solid):
         away = _away_m(thing, frame)

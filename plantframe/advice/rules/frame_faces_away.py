@@ -17,7 +17,7 @@ if TYPE_CHECKING:
     from plantframe.season.season import Season
     from plantframe.season.units import Shown
 
-# The sun's own path ends here; nearer the equator it passes on either side of a garden.
+# The sun's own path ends here; nearer the equator it goes by on either side of a garden.
 TROPIC_DEG = 23.4
 MOST_DEG = 45.0
 

@@ -21,7 +21,7 @@ if TYPE_CHECKING:
     from plantframe.season.season import Season
 
 # To walk under, common practice without a source: bare; where thorns or fruit hang; a low arch of
-# mesh between two beds, where one only passes to pick.
+# mesh between two beds, where one only stoops to pick.
 BARE_M = 2.1
 HUNG_M = 2.25
 BETWEEN_BEDS_M = 1.8

@@ -139,7 +139,7 @@ def words(facts: Facts, _shown: Shown) -> Words:
     return Words(
         says=says,
         if_ignored=(
-            "It passes into the soil and onto the hands that pick. Offcuts are not burnt either: "
+            "It gets into the soil and onto the hands that pick. Offcuts are not burnt either: "
             "the smoke and the ash are poisonous."
         ),
         told=f"{opening(facts.frame)}: {facts.said}.",
