@@ -5,7 +5,7 @@ from __future__ import annotations
 from functools import lru_cache
 from importlib import import_module
 from pathlib import Path
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Any
 
 from plantframe.advice.findings import Found, Rule, severity
 from plantframe.frozen import frozen
@@ -13,6 +13,7 @@ from plantframe.frozen import frozen
 if TYPE_CHECKING:
     from collections.abc import Iterable
 
+    from plantframe.advice.findings import Finding
     from plantframe.season.season import Season
 
 FOLDER = Path(__file__).parent / "rules"
@@ -57,11 +58,25 @@ def run(season: Season) -> Report:
     fine: list[str] = []
     for rule in rules():
         subjects = list(_subjects(rule, season))
-        here = [Found(rule, one) for subject in subjects for one in rule.check(subject, season)]
+        here = [Found(rule, one) for subject in subjects for one in _asked(rule, subject, season)]
         found += here
         if subjects and not here:
             fine.append(rule.name)
     return Report(tuple(sorted(_one_cause(found), key=order)), tuple(fine))
+
+
+def _asked(rule: Rule, subject: Any, season: Season) -> tuple[Finding, ...]:
+    """What a rule finds in a subject. A rule that looks at nothing else is asked once of each.
+
+    While offers are tried, most frames are the very same in plan after plan.
+    """
+    kept: dict[str, Any] | None = getattr(subject, "kept", None) if rule.alone else None
+    if kept is None:
+        return tuple(rule.check(subject, season))
+    if rule.name not in kept:
+        kept[rule.name] = tuple(rule.check(subject, season))
+    found: tuple[Finding, ...] = kept[rule.name]
+    return found
 
 
 def _subjects(rule: Rule, season: Season) -> Iterable[object]:

@@ -93,6 +93,11 @@ class Rule:
     answered: str = ""
     reviewed: str = ""
 
+    @property
+    def alone(self) -> bool:
+        """It looks at its subject alone: its `check` calls the season it is given `_season`."""
+        return self.check.__code__.co_varnames[1].startswith("_")
+
 
 @frozen
 class Found:

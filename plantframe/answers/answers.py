@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING
 
 from plantframe.advice import engine, set_asides
 from plantframe.frozen import frozen
-from plantframe.language.edits import Edit, apply
+from plantframe.language.edits import Edit, EditClash, apply
 from plantframe.language.files import Reading, read_input, read_plan
 from plantframe.plan.building import build
 from plantframe.season.season import Season
@@ -45,11 +45,13 @@ class Answers:
     """A plan's answers on a day.
 
     overlay   texts of files that stand in for what is on the disk: an edit being tried
+    before    the answers that the edit was made to
     """
 
     source: Source
     today: date
     overlay: tuple[tuple[str, str], ...] = ()
+    before: Answers | None = None
 
     @cached_property
     def reading(self) -> Reading:
@@ -68,7 +70,7 @@ class Answers:
     @cached_property
     def season(self) -> Season:
         """The plan worked out."""
-        return Season(self.plan, self.today)
+        return Season(self.plan, self.today, self.before.season if self.before else None)
 
     @cached_property
     def report(self) -> Report:
@@ -120,7 +122,21 @@ class Answers:
         changed = {
             file: text for file, text in texts.items() if text != self.reading.sources.get(file)
         }
-        return Answers(self.source, self.today, tuple({**dict(self.overlay), **changed}.items()))
+        overlay = tuple({**dict(self.overlay), **changed}.items())
+        return Answers(self.source, self.today, overlay, self)
+
+    def tried(self, edit: Edit) -> Answers | None:
+        """The answers with an edit made, worked out once; None where it does not fit the text."""
+        if edit not in self._tries:
+            try:
+                self._tries[edit] = self.edited(edit)
+            except EditClash:
+                self._tries[edit] = None
+        return self._tries[edit]
+
+    @cached_property
+    def _tries(self) -> dict[Edit, Answers | None]:
+        return {}
 
 
 def answers_of(path: str | Path, today: date) -> Answers:

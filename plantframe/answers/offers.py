@@ -7,14 +7,13 @@ An edit is made to the text, the text is read, built, worked out and advised on 
 from __future__ import annotations
 
 from collections import Counter
-from functools import lru_cache
 from typing import TYPE_CHECKING
 
 from plantframe.advice.findings import Found, severity
-from plantframe.language.edits import Edit, EditClash
 
 if TYPE_CHECKING:
     from plantframe.answers.answers import Answers
+    from plantframe.language.edits import Edit
     from plantframe.language.mistakes import Mistake
     from plantframe.pairing.matches import Reject
 
@@ -22,22 +21,13 @@ MOST_OFFERS = 3  # as many as a person weighs at once
 MOST_TRIED = 6  # a rule names its best ways first
 
 
-@lru_cache(maxsize=512)
-def _tried(answers: Answers, edit: Edit) -> Answers | None:
-    try:
-        after = answers.edited(edit)
-    except EditClash:
-        return None
-    return after
-
-
-def offers_for(answers: Answers, found: Found) -> tuple[Edit, ...]:
-    """The edits that cure a finding and wake nothing worse, at most three."""
+def offers_for(answers: Answers, found: Found, most: int = MOST_OFFERS) -> tuple[Edit, ...]:
+    """The edits that cure a finding and wake nothing worse, at most so many."""
     out: list[Edit] = []
     for edit in found.candidates(MOST_TRIED):
-        if len(out) == MOST_OFFERS:
+        if len(out) == most:
             break
-        after = _tried(answers, edit)
+        after = answers.tried(edit)
         if after is not None and cures(answers, after, found):
             out.append(edit)
     return tuple(out)
@@ -77,7 +67,7 @@ def offers_for_slip(answers: Answers, slip: Mistake) -> tuple[Edit, ...]:
     for edit in slip.candidates[:MOST_TRIED]:
         if len(out) == MOST_OFFERS:
             break
-        after = _tried(answers, edit)
+        after = answers.tried(edit)
         if after is None:
             continue
         old = Counter(one.name for one in answers.mistakes if one.level != "note")
@@ -99,7 +89,7 @@ def ways_back_in(answers: Answers, reject: Reject) -> tuple[Edit, ...]:
     for edit in reject.candidates[:MOST_TRIED]:
         if len(out) == MOST_OFFERS:
             break
-        after = _tried(answers, edit)
+        after = answers.tried(edit)
         if after is None or not is_back_in(after.season, reject.plant, reject.frame):
             continue
         before = {one.key for one in answers.advice.active}

@@ -18,7 +18,8 @@ if TYPE_CHECKING:
 BUDGET = 7  # advice on the first screen
 MOST_SLIPS = 200  # a file that is no plan must not fill the screen for ever
 MOST_LISTED = 5
-_CURES = ("", "Cured by:", "Either cures it:", "Any cures it:")
+_CURES = ("", "Cured by:", "Either cures it:")
+ON_SCREEN = 2  # ways out told of each warning; the data has more
 
 
 def show(answers: Answers, screen: Screen, voice: str, *, everything: bool = False) -> None:
@@ -116,8 +117,8 @@ def _finding(answers: Answers, found: Found, screen: Screen, voice: str) -> None
     if finding.by is not None and found.level in {"stop", "warn"}:
         says += f" Settle it by {day(finding.by)}."
     screen.wrapped(says)
-    offers = offers_for(answers, found)
-    _offers(screen, offers, _CURES[min(len(offers), 3)])
+    offers = offers_for(answers, found, ON_SCREEN)
+    _offers(screen, offers, _CURES[len(offers)])
     for way in finding.ways:
         screen.wrapped(f"- {way}", "  ", "    ")
     if voice == "beginner" and words.sum:

@@ -43,6 +43,11 @@ class WorkedFrame:
     wall: Thing | None
     structure: Structure | None
 
+    @cached_property
+    def kept(self) -> dict[str, object]:
+        """What others worked out from it alone, by their names, so that they do it once."""
+        return {}
+
     # -- the entry worked out -----------------------------------------------------------
     @cached_property
     def said(self) -> Mapping[str, object]:

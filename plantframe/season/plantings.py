@@ -59,6 +59,11 @@ class WorkedPlanting:
     garden: Garden
     holder: str
 
+    @cached_property
+    def kept(self) -> dict[str, object]:
+        """What others worked out from it alone, by their names, so that they do it once."""
+        return {}
+
     @property
     def name(self) -> str:
         """The plant as the gardener wrote it."""

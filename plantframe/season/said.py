@@ -63,7 +63,17 @@ def said_of(frame: Frame, garden: Garden) -> dict[str, object]:
     if "stays" in frame.facts and "stays.count" not in out:
         fact = frame.facts["stays"][0]
         out["stays.count"] = 0.0 if fact.get("none") is not None else 2.0
+    _count_all(out)
     return out
+
+
+def _count_all(out: dict[str, object]) -> None:
+    """Posts counted on two lines, those of the ends and the others, are one row of posts."""
+    posts, ends, bays = (out.get(f"{word}.count") for word in ("posts", "end posts", "bays"))
+    if not isinstance(posts, float) or not isinstance(ends, float):
+        return
+    if not isinstance(bays, float) or posts != bays + 1:
+        out["posts.count"] = posts + ends
 
 
 def _take(word: str, fact: Fact, garden: Garden, out: dict[str, object]) -> list[float]:

@@ -43,10 +43,15 @@ def kind_of(name: str) -> Structure | None:
 
 @frozen
 class Season:
-    """A plan worked out. `today` stands for the day it is asked on."""
+    """A plan worked out. `today` stands for the day it is asked on.
+
+    before   the season of the same plan before a line was changed: what is the same in both
+             need not be worked out again
+    """
 
     plan: Plan
     today: date
+    before: Season | None = None
 
     @cached_property
     def frames(self) -> Mapping[str, WorkedFrame]:
@@ -56,13 +61,16 @@ class Season:
         )
 
     def _frame(self, frame: Frame) -> WorkedFrame:
-        return WorkedFrame(
-            frame,
-            self.plan.garden,
-            self.plan.bed_of(frame),
-            self.plan.wall_of(frame),
-            kind_of(frame.kind),
-        )
+        bed, wall = self.plan.bed_of(frame), self.plan.wall_of(frame)
+        if self._same_garden and self.before is not None:
+            old = self.before.frames.get(frame.name)
+            if old is not None and (old.frame, old.bed, old.wall) == (frame, bed, wall):
+                return old
+        return WorkedFrame(frame, self.plan.garden, bed, wall, kind_of(frame.kind))
+
+    @cached_property
+    def _same_garden(self) -> bool:
+        return self.before is not None and self.before.plan.garden == self.plan.garden
 
     @cached_property
     def plantings(self) -> tuple[WorkedPlanting, ...]:
