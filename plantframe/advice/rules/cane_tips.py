@@ -35,8 +35,9 @@ class Facts:
 def check(frame: WorkedFrame, season: Season) -> Iterable[Finding]:
     """Canes and thin stakes that end between 0.9 and 1.8 m, and no word of caps."""
     worked = frame.worked
-    width, count = frame.figure("posts.width"), frame.figure("posts.count")
-    if worked is None or width is None or not count or width > THIN_M:
+    thick = max(frame.figure("posts.width") or 1.0, frame.figure("posts.depth") or 1.0)
+    count = frame.figure("posts.count")
+    if worked is None or not count or thick > THIN_M:
         return
     if worked.carries is not None and worked.carries.by in {"bar", "mesh", "wire"}:
         return  # something lies over the tips
