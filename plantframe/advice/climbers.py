@@ -49,6 +49,12 @@ def is_yearly(entry: Plant) -> bool:
     return "annual" in word(entry.life)
 
 
+def is_tied_as_grown(entry: Plant) -> bool:
+    """A grape and its like: tendrils or no, it is pruned and tied in wherever it is grown."""
+    led = entry.training.kind if entry.training else ""
+    return word(entry.life) == "woody" and word(entry.holds_on) == "tendrils" and led == "tie in"
+
+
 def matter(frame: WorkedFrame, held: Held) -> str:
     """What a thing to hold on to is made of: net, twine, wood."""
     pieces = frame.worked.pieces if frame.worked else {}

@@ -10,6 +10,7 @@ from plantframe.advice.climbers import (
     bare_sticks,
     is_listed,
     is_tied,
+    is_tied_as_grown,
     is_yearly,
     matter,
     opening,
@@ -83,7 +84,7 @@ def check(frame: WorkedFrame, season: Season) -> Iterable[Finding]:
 
 
 def _tendrils_miss(frame: WorkedFrame, entry: Plant) -> bool:
-    if word(entry.holds_on) != "tendrils" or not bare_sticks(frame):
+    if word(entry.holds_on) != "tendrils" or is_tied_as_grown(entry) or not bare_sticks(frame):
         return False
     grip = entry.grip.high if entry.grip else None
     return grip is not None and frame.holds[0].thickness_m > grip + GRACE_M

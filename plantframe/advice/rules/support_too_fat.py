@@ -9,6 +9,7 @@ from plantframe.advice.climbers import (
     bare_sticks,
     is_listed,
     is_tied,
+    is_tied_as_grown,
     opening,
     tied_by_custom,
     word,
@@ -68,7 +69,7 @@ def check(frame: WorkedFrame, season: Season) -> Iterable[Finding]:
             continue
         if way == "tendrils" and bare_sticks(frame):
             continue  # nothing-to-hold speaks of that
-        if is_tied(season, frame, planting):
+        if is_tied_as_grown(entry) or is_tied(season, frame, planting):
             continue
         ladder, listed = _is_ladder(frame.holds), is_listed(frame, entry)
         if (ladder or listed) and thinnest.thickness_m <= NEAR * entry.grip.high + GRACE_M:

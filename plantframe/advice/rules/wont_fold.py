@@ -63,9 +63,11 @@ def check(frame: WorkedFrame, _season: Season) -> Iterable[Finding]:
 
 
 def is_hinged(frame: WorkedFrame) -> bool:
-    """Its kind has hinges, or the plan gives it some."""
-    kind = frame.structure is not None and "hinges" in frame.structure.facts
-    return kind or frame.frame.fact("hinges") is not None
+    """It has hinges, by its kind or by the plan, and folds on them: a gate only swings."""
+    kind = frame.structure
+    if kind is None or not ("hinges" in kind.facts or frame.frame.fact("hinges") is not None):
+        return False
+    return any("fold" in step.do for step in (*kind.steps, *kind.down))
 
 
 def keeps_stiff_stems(planting: WorkedPlanting, entry: Plant) -> bool:
