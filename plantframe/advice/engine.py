@@ -43,8 +43,13 @@ def rules() -> tuple[Rule, ...]:
 
 
 def rule_named(name: str) -> Rule | None:
-    """The rule of that name."""
-    return next((rule for rule in rules() if rule.name == name), None)
+    """The rule of that name; an apostrophe may be left out."""
+    return next((rule for rule in rules() if bare(rule.name) == bare(name)), None)
+
+
+def bare(name: str) -> str:
+    """A rule's name as it is compared: `won't-fold` and `wont-fold` are one."""
+    return name.replace("'", "").replace("\u2019", "")
 
 
 def cases_file(rule: Rule) -> Path:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
-from plantframe.advice.engine import rule_named, rules
+from plantframe.advice.engine import bare, rule_named, rules
 from plantframe.advice.findings import LEVELS, Found, severity
 from plantframe.frozen import frozen
 from plantframe.language.mistakes import Mistake
@@ -67,7 +67,7 @@ def settle(
             (
                 place
                 for place, (block, by) in enumerate(sets)
-                if by.rule == one.rule.name and block in {one.finding.block, ""}
+                if bare(by.rule) == bare(one.rule.name) and block in {one.finding.block, ""}
             ),
             None,
         )

@@ -76,9 +76,11 @@ def _in_front(frame: WorkedFrame, season: Season) -> Iterator[Standing]:
             if high is not None:
                 where = planting.planting.fact.where
                 yield f"the {planting.name} in {planting.holder}", away, high.usual, where
-    others = [one for one in plan.frames.values() if one.word != "cover" and one is not frame.frame]
-    solid = [one for one in plan.things.values() if one.word in SOLID]
-    for thing in (*others, *solid):
+    things: list[Frame | Thing] = [
+        one for one in plan.frames.values() if one.word != "cover" and one is not frame.frame
+    ]
+    things += [one for one in plan.things.values() if one.word in SOLID]
+    for thing in things:
         away = _away_m(thing, frame)
         if away is not None:
             yield thing.name, away, None, thing.block.where
