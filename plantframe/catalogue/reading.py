@@ -6,6 +6,7 @@ from functools import lru_cache
 from pathlib import Path
 from typing import TYPE_CHECKING, Final, TypeVar
 
+from plantframe import kept
 from plantframe.catalogue.material_page import material_from, source_from
 from plantframe.catalogue.mistakes import CatalogueError
 from plantframe.catalogue.names import index, named, singular_forms, stem_of, tidy
@@ -109,6 +110,7 @@ def _near(name: str, among: tuple[str, ...]) -> tuple[str, ...]:
     return tuple(found)[:4]
 
 
+@lru_cache(maxsize=1024)
 def _the_one(kind: str, name: str) -> str | None:
     """The stem of the file that a name means alone."""
     if file_of(kind, name).is_file():
@@ -168,6 +170,15 @@ def _read(path: Path, make: Callable[[object], E]) -> E:
 
 def load(path: Path) -> object:
     """The file as plain words, figures, lists and mappings. Raises CatalogueError."""
+    before = kept.read(path)
+    if before is not None:
+        return before
+    value = _parsed(path)
+    kept.write(path, value)
+    return value
+
+
+def _parsed(path: Path) -> object:
     import yaml
 
     loader = getattr(yaml, "CSafeLoader", yaml.SafeLoader)

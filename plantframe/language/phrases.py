@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-import os
 import re
 from functools import lru_cache
 from pathlib import Path
 from typing import TYPE_CHECKING, cast
 
+from plantframe import kept
 from plantframe.language.figures import figure, plain_signs
 from plantframe.language.joining import joined, size_of
 from plantframe.language.values import (
@@ -82,13 +82,8 @@ def _cache_file(start: str, text: str) -> str | None:
 
     import lark
 
-    home = os.environ.get("XDG_CACHE_HOME")
-    try:
-        folder = (Path(home) if home else Path.home() / ".cache") / "plantframe"
-        folder.mkdir(parents=True, exist_ok=True)
-        if not os.access(folder, os.W_OK):
-            return None
-    except (OSError, RuntimeError):
+    folder = kept.folder()
+    if folder is None:
         return None
     key = hashlib.sha256(f"{lark.__version__}{text}".encode()).hexdigest()[:16]
     return str(folder / f"grammar-{start}-{key}.bin")
