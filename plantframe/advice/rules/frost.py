@@ -47,9 +47,11 @@ class Facts:
 def check(planting: WorkedPlanting, season: Season) -> Iterable[Finding]:
     """The first day there is something for frost to catch, against the average last frost."""
     garden, out = season.plan.garden, planting.outdoors
+    if out is None or garden.frost_last is None:
+        return
     entries = meant(planting)
     tender = bool(entries) and all(word(entry.tender) == "tender" for entry in entries)
-    if out is None or garden.frost_last is None or not tender or is_covered(planting, season):
+    if not tender or is_covered(planting, season):
         return
     first, dated = out
     average = nearest(garden.frost_last.day, first)

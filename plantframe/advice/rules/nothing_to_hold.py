@@ -58,10 +58,10 @@ def check(frame: WorkedFrame, season: Season) -> Iterable[Finding]:
         return
     for planting in frame.plantings:
         entry = planting.entry
-        if entry is None or is_tied(season, frame, planting):
+        if entry is None:
             continue
         tendrils = _tendrils_miss(frame, entry)
-        if not tendrils and not _lies_loose(frame, entry):
+        if not (tendrils or _lies_loose(frame, entry)) or is_tied(season, frame, planting):
             continue
         thinnest = frame.holds[0]
         listed = is_listed(frame, entry)

@@ -44,14 +44,11 @@ class Facts:
 def check(planting: WorkedPlanting, season: Season) -> Iterable[Finding]:
     """What the bed grew in the years that count, against the family of what it is to grow."""
     bed, entries = season.bed_name(planting), meant(planting)
-    family = shared_family(entries)
-    if not bed or not family or _said_already(planting, family, season):
-        return
-    usual = rest_years(entries)
-    if usual is None:
+    family, usual = shared_family(entries), rest_years(entries)
+    if not bed or not family or usual is None:
         return
     before = within(season, bed, family, usual[1])
-    if not before:
+    if not before or _said_already(planting, family, season):
         return
     years = min(_years_since(season, grown) for grown in before)
     yield Finding(
