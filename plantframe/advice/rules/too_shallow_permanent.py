@@ -93,7 +93,8 @@ def _wanted(frame: WorkedFrame, key: str, down: float) -> tuple[float, str]:
     ends_held = frame.word("ends.how") in {"braced", "anchored", "stayed"}
     if held in {"elsewhere", "braces itself"}:
         return HELD_M, "held at the head or in company as well"
-    if frame.word(f"{key}.set") == "concrete" or (key == "end_posts" and ends_held):
+    an_end = key == "end_posts" or frame.figure("bays.count") == 1
+    if frame.word(f"{key}.set") == "concrete" or (an_end and ends_held):
         return HELD_M, "braced or in concrete"
     if frame.frame.stays_years is not None and frame.frame.stays_years <= FEW_YEARS:
         return FEW_YEARS_M, "wanted for a few years"
