@@ -1,4 +1,4 @@
-"""Designs as they were printed, put to the rules: print is the second opinion on our own warnings."""
+"""Designs as they were printed, put to the rules: a second opinion on our own warnings."""
 
 from __future__ import annotations
 
