@@ -11,9 +11,6 @@ from plantframe.advice.findings import Found, Rule, severity
 from plantframe.frozen import frozen
 
 if TYPE_CHECKING:
-    from collections.abc import Iterable
-
-    from plantframe.advice.findings import Finding
     from plantframe.season.season import Season
 
 FOLDER = Path(__file__).parent / "rules"
@@ -60,40 +57,53 @@ def cases_file(rule: Rule) -> Path:
 def run(season: Season) -> Report:
     """Ask every rule about everything it looks at."""
     found: list[Found] = []
-    fine: list[str] = []
-    for rule in rules():
-        subjects = list(_subjects(rule, season))
-        here = [Found(rule, one) for subject in subjects for one in _asked(rule, subject, season)]
-        found += here
-        if subjects and not here:
-            fine.append(rule.name)
+    looked_at: set[str] = set()
+    for kind, subjects in _subjects(season).items():
+        if not subjects:
+            continue
+        looked_at.add(kind)
+        for subject in subjects:
+            found += _of_itself(kind, subject, season)
+        for rule in _rules_for(kind, alone=False):
+            found += [
+                Found(rule, one) for subject in subjects for one in rule.check(subject, season)
+            ]
+    spoke = {one.rule.name for one in found}
+    fine = [rule.name for rule in rules() if rule.looks_at in looked_at and rule.name not in spoke]
     return Report(tuple(sorted(_one_cause(found), key=order)), tuple(fine))
 
 
-def _asked(rule: Rule, subject: Any, season: Season) -> tuple[Finding, ...]:
-    """What a rule finds in a subject. A rule that looks at nothing else is asked once of each.
+@lru_cache(maxsize=16)
+def _rules_for(kind: str, *, alone: bool) -> tuple[Rule, ...]:
+    """The rules that look at a kind of thing: at it alone, or at what is round it as well."""
+    return tuple(rule for rule in rules() if rule.looks_at == kind and rule.alone is alone)
+
+
+def _of_itself(kind: str, subject: Any, season: Season) -> tuple[Found, ...]:
+    """What the rules that look at nothing else find in a subject, asked once of each.
 
     While offers are tried, most frames are the very same in plan after plan.
     """
-    kept: dict[str, Any] | None = getattr(subject, "kept", None) if rule.alone else None
-    if kept is None:
-        return tuple(rule.check(subject, season))
-    if rule.name not in kept:
-        kept[rule.name] = tuple(rule.check(subject, season))
-    found: tuple[Finding, ...] = kept[rule.name]
+    kept: dict[str, Any] = getattr(subject, "kept", {})
+    if "found" not in kept:
+        kept["found"] = tuple(
+            Found(rule, one)
+            for rule in _rules_for(kind, alone=True)
+            for one in rule.check(subject, season)
+        )
+    found: tuple[Found, ...] = kept["found"]
     return found
 
 
-def _subjects(rule: Rule, season: Season) -> Iterable[object]:
-    if rule.looks_at == "frame":
-        return season.frames.values()
-    if rule.looks_at == "planting":
-        return season.plantings
-    if rule.looks_at == "bed":
-        return season.plan.beds.values()
-    if rule.looks_at == "thing":
-        return season.plan.things.values()
-    return (season,)
+def _subjects(season: Season) -> dict[str, tuple[Any, ...]]:
+    """Everything that rules look at, by its kind."""
+    return {
+        "frame": tuple(season.frames.values()),
+        "planting": season.plantings,
+        "bed": tuple(season.plan.beds.values()),
+        "thing": tuple(season.plan.things.values()),
+        "season": (season,),
+    }
 
 
 def order(found: Found) -> tuple[int, str, str, int, str, str]:
