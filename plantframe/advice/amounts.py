@@ -29,3 +29,12 @@ def areas(low: float, high: float, shown: Shown) -> str:
 def place_words(place: str) -> str:
     """`an average place`, `a windy place`."""
     return f"{'an' if place[:1] in 'aeiou' else 'a'} {place} place"
+
+
+def wind_assumed(shown: Shown) -> str:
+    """What is taken of the wind, in a sentence begun and not ended."""
+    gust = "45 miles" if shown.imperial else "70 km"
+    return (
+        f"A summer gust of {gust} an hour in the open, less behind walls and hedges; leaves that "
+        "let part of it through"
+    )

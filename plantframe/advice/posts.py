@@ -55,7 +55,7 @@ def thicker(frame: WorkedFrame, times: float) -> Iterable[Edit]:
         sawn = SAWN_IMPERIAL if imperial else SAWN_METRIC
         names = [name for name, thin, wide in sawn if rectangle_modulus_m3(wide, thin) >= wanted]
     for name in names[:2]:
-        yield _retyped(frame, {"section": name}, f"{frame.uprights} {name}")
+        yield _retyped(frame, {"section": name}, f"thicker {frame.uprights}")
 
 
 def lower(frame: WorkedFrame, times: float) -> Iterable[Edit]:

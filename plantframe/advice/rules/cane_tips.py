@@ -80,7 +80,7 @@ def words(facts: Facts, shown: Shown) -> Words:
         ),
         if_ignored="A thin cane is not seen end on; eyes are lost to them.",
         told=f"{facts.count} {facts.called}, {shown.length(facts.tip_m)} up.",
-        sum=f"Between {shown.length(LOW_M)} and {shown.length(HIGH_M)}: common practice.",
+        sum="From a bent face to a standing one: common practice.",
     )
 
 

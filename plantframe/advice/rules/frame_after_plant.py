@@ -98,7 +98,7 @@ def words(facts: Facts, _shown: Shown) -> Words:
     how = "sown" if facts.sown else "planted"
     return Words(
         says=(
-            f"{facts.frame} is to stand by {day(facts.ready)}, {facts.days} days after "
+            f"{facts.frame}: it is to stand by {day(facts.ready)}, {facts.days} days after "
             f"{facts.plant} is {how} there on {day(facts.in_ground)}."
         ),
         if_ignored="The posts go in through the roots, and feet tread the row hard.",

@@ -9,6 +9,7 @@ from typing import TYPE_CHECKING
 from plantframe.advice.edits import add_fact
 from plantframe.advice.findings import Finding, Rule, Words
 from plantframe.frozen import frozen
+from plantframe.season.units import Shown
 
 if TYPE_CHECKING:
     from collections.abc import Iterable
@@ -16,7 +17,6 @@ if TYPE_CHECKING:
     from plantframe.language.edits import Edit
     from plantframe.season.frames import WorkedFrame
     from plantframe.season.season import Season
-    from plantframe.season.units import Shown
 
 AIRED = re.compile(
     r"\b(fabric|fleece|net|netting|mesh|cloth|gauze|slotted|perforated)\b", re.IGNORECASE
@@ -47,9 +47,16 @@ def check(frame: WorkedFrame, _season: Season) -> Iterable[Finding]:
         by=frame.frame.on.day if frame.frame.on else frame.wanted_by,
         candidates=partial(_ways_out, frame, people),
         ways=(
-            "Prop it 5 cm when it is 8 °C outside and sunny, and open it wide at 15 °C.",
+            _airing(Shown(frame.garden.imperial)),
             "An arm that opens by itself, or fabric instead of glass or film.",
         ),
+    )
+
+
+def _airing(shown: Shown) -> str:
+    return (
+        f"Prop it {shown.length(0.05)} when it is {shown.warmth(8)} outside and sunny, and open it "
+        f"wide at {shown.warmth(15)}."
     )
 
 
@@ -74,8 +81,8 @@ def words(facts: Facts, shown: Shown) -> Words:
     """It in words."""
     return Words(
         says=(
-            f"{facts.cover} passes {shown.warmth(35)} by eleven on a bright morning of "
-            f"{shown.warmth(8)} when it is shut, and the plan names nobody who opens it."
+            f"{facts.cover}: shut on a bright morning of {shown.warmth(8)} it goes past "
+            f"{shown.warmth(35)} by eleven, and the plan names nobody who opens it."
         ),
         if_ignored="Heat kills more under glass than cold does: the seedlings are dead by noon.",
         told="No line `vent opened by`.",

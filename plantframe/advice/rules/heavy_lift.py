@@ -81,7 +81,7 @@ def _alone(frame: WorkedFrame) -> tuple[str, float, bool] | None:
     if len(names) > 1:
         return None
     person = frame.garden.person(names[0]) if names else None
-    if person is not None and person.lifts_kg is not None:
+    if person is not None and person.lifts_kg:
         return person.name, person.lifts_kg, True
     return names[0] if names else "", LOAD_CONSTANT_KG, False
 
@@ -97,16 +97,15 @@ def words(facts: Facts, shown: Shown) -> Words:
     low, high = shown.weight(facts.weight.low), shown.weight(facts.weight.high)
     weighs = f"{low.split()[0]} to {high}"
     limit = shown.weight(facts.lifts_kg)
+    who = facts.who or "one person"
     if facts.own:
-        carries = f"{facts.who} is to carry it alone and lifts {limit}"
-    elif facts.who:
-        carries = f"{facts.who} is to carry it alone; about {limit} is the most usually advised"
+        carries = f"{who}, who lifts {limit}, is to carry it alone"
     else:
-        carries = f"one person is to carry it; about {limit} is the most usually advised"
+        carries = f"{who} is to carry it alone; about {limit} is the most that is advised"
     return Words(
-        says=f"{facts.cover} weighs about {weighs} dry, without its lights: {carries}.",
+        says=f"{facts.cover}: about {weighs} dry, without its lights, and {carries}.",
         if_ignored="A back is strained in a moment and mends in months; wet wood weighs more.",
-        told=carries + ".",
+        told=f"{carries[:1].upper()}{carries[1:]}.",
         assumed="" if facts.own else f"{limit}, close to the body and with both hands.",
         sum=f"Its pieces of wood, dry: {weighs}. The limit is NIOSH 1991's load constant.",
     )

@@ -96,22 +96,22 @@ def _has_a_builder(frame: WorkedFrame) -> bool:
 def words(facts: Facts, shown: Shown) -> Words:
     """It in words."""
     if facts.cause == "house":
-        what = "has a beam or a roof fixed to the house"
+        what = "a beam or a roof fixed to the house"
     elif facts.cause == "high":
-        what = f"stands over people's heads and is {shown.typed(facts.high_m or 0.0)} high"
+        what = f"{shown.typed(facts.high_m or 0.0)} high over people's heads"
     else:
-        what = f"is a {facts.kind}, with beams over people's heads"
-    says = f"{facts.frame} {what}. Its sizes are for a span table, the local code and a builder."
+        what = f"a {facts.kind}, with beams over people's heads"
+    says = f"{facts.frame}: {what}. Its sizes are for a span table, the local code and a builder."
     if facts.settled == "builder":
-        says = f"{facts.frame} {what}; the builder named sizes it. Nothing of it is reckoned here."
+        says = f"{facts.frame}: {what}; the builder named sizes it. Nothing of it is reckoned here."
     elif facts.settled == "stands":
-        says = f"{facts.frame} {what}. How it is built is not looked at here."
+        says = f"{facts.frame}: {what}. How it is built is not looked at here."
     return Words(
         says=says,
         if_ignored=""
         if facts.settled
         else "A vine doubles its weight for years, and what comes down comes down on somebody.",
-        told=f"{facts.frame} {what}.",
+        told=f"{facts.frame}: {what}.",
         sum="No sum is done for it here; these are the questions to ask.",
     )
 

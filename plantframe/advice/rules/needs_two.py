@@ -94,7 +94,7 @@ def words(facts: Facts, _shown: Shown) -> Words:
     )
     want = "wants" if len(facts.jobs) == 1 else "want"
     return Words(
-        says=f"{facts.frame}: {jobs} {want} {hands}, and there is {facts.who}.",
+        says=f"{facts.frame}: {jobs} {want} {hands}, and there is only {facts.who}.",
         if_ignored="" if facts.alone else "It is let go of half way, and somebody is under it.",
         told=f"{facts.who} builds it.",
         sum="How many hands a job wants: common practice.",

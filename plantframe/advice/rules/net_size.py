@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from functools import partial
 from typing import TYPE_CHECKING
 
@@ -10,7 +11,7 @@ from plantframe.advice.findings import Finding, Rule, Words
 from plantframe.frozen import frozen
 from plantframe.language.edits import Edit
 from plantframe.language.values import Size
-from plantframe.season.units import Shown
+from plantframe.season.units import FOOT_M, Shown
 
 if TYPE_CHECKING:
     from collections.abc import Iterable
@@ -110,7 +111,7 @@ def _ways_out(frame: WorkedFrame, facts: Facts) -> Iterable[Edit]:
     size = fact.get("size")
     if isinstance(size, Size) and len(size.sides) == 2:
         up = high if low else size.sides[0].text
-        along = shown.typed(facts.row_m * (1 + DRAWS_IN)) if short else size.sides[1].text
+        along = _along(facts.row_m, shown) if short else size.sides[1].text
         slots = {"size": f"{up} x {along}"}
     elif low and fact.slot("high") is not None:
         slots = {"high": high}
@@ -121,6 +122,12 @@ def _ways_out(frame: WorkedFrame, facts: Facts) -> Iterable[Edit]:
         yield Edit(f"{tied.says} (edge to edge, one mesh overlapped)", tied.changes)
     whole = rewrite(fact, slots)
     yield Edit(f"{whole.says} (a {'taller' if low else 'longer'} net)", whole.changes)
+
+
+def _along(row_m: float, shown: Shown) -> str:
+    """The row and what the net draws in, to the next foot or tenth of a metre."""
+    step = FOOT_M if shown.imperial else 0.1
+    return shown.typed(math.ceil(row_m * (1 + DRAWS_IN) / step - 0.05) * step)
 
 
 def words(facts: Facts, shown: Shown) -> Words:
@@ -139,13 +146,19 @@ def words(facts: Facts, shown: Shown) -> Words:
         )
     return Words(
         says=f"{facts.frame}: {'; '.join(parts)}.",
-        if_ignored="The vines reach the top of it and hang out over nothing."
-        if facts.level == "warn"
-        else "",
+        if_ignored=_left_so(facts),
         told=f"A net {shown.typed(facts.high_m)} high; the frame {shown.typed(facts.top_m)}.",
         assumed="Height is typed first, length second.",
         sum="A net draws in a twentieth to a tenth when it is pulled taut: common practice.",
     )
+
+
+def _left_so(facts: Facts) -> str:
+    if facts.level != "warn":
+        return ""
+    if facts.low_by_m:
+        return "The vines reach the top of it and hang out over nothing."
+    return "The end of the row has nothing to climb."
 
 
 RULE = Rule(

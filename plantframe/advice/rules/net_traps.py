@@ -60,7 +60,9 @@ def check(frame: WorkedFrame, _season: Season) -> Iterable[Finding]:
         facts=facts,
         by=frame.wanted_by,
         candidates=partial(_ways_out, fact) if loose else (),
-        ways=(
+        ways=("Draw it taut, and take it down with the vines.",)
+        if facts.climbing
+        else (
             "A fine white net, pulled taut over a frame, looked at each day and off after picking.",
         ),
     )
@@ -75,7 +77,7 @@ def _is_a_net(frame: WorkedFrame) -> bool:
 def _level(facts: Facts) -> str:
     """silent, note, warn or stop."""
     if facts.climbing:
-        # a climbing net has holes that a bird passes through, as long as it is taut
+        # a climbing net has holes that a bird flies through, as long as it is taut
         return "note" if facts.loose else "silent"
     if facts.law and facts.mesh_m > FINE_M + 1e-6:
         return "stop"

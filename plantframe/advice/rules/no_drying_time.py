@@ -9,7 +9,7 @@ from typing import TYPE_CHECKING
 from plantframe.advice.edits import rewrite
 from plantframe.advice.findings import Finding, Rule, Words
 from plantframe.frozen import frozen
-from plantframe.season.units import Shown, day
+from plantframe.season.units import Shown, day, plural
 from plantframe.season.work import dates_of, too_soon
 
 if TYPE_CHECKING:
@@ -88,7 +88,7 @@ def words(facts: Facts, _shown: Shown) -> Words:
         ),
         if_ignored="What is not dry or firm by then is spoilt by the next job.",
         told=f"{facts.first}: {day(facts.first_day)}; {facts.then}: {day(facts.then_day)}.",
-        sum=f"{given} days of {span}. How long it takes is common practice.",
+        sum=f"{plural(given, 'day')} of {span}. How long it takes is common practice.",
     )
 
 

@@ -126,14 +126,15 @@ def words(facts: Facts, _shown: Shown) -> Words:
     every = (
         f"{facts.low} to {facts.high} years" if facts.low != facts.high else f"{facts.low} years"
     )
-    what = "it was built in" if facts.built else "last done in"
+    counted = (
+        f"counted from {facts.since}, when it was built"
+        if facts.built
+        else f"last done in {facts.since}"
+    )
     due = facts.since + facts.high
     when = "is due this year" if facts.level == "note" else f"was due by {due}"
     return Words(
-        says=(
-            f"{facts.frame}: “{short(facts.does)}” comes every {every}; {what} {facts.since}, it "
-            f"{when}."
-        ),
+        says=(f"{facts.frame}: “{short(facts.does)}” comes every {every}; {counted}, it {when}."),
         if_ignored="" if facts.level == "note" else "What it spares wears out instead.",
         told=f"{facts.since}.",
         sum=f"{facts.since} and {every}: common practice.",

@@ -128,6 +128,8 @@ def _lengths(frame: WorkedFrame, facts: Row) -> Iterable[Edit]:
     rails, row = frame.frame.fact("rails"), frame.frame.fact("long")
     head = frame.frame.block.head
     shown = Shown(frame.garden.imperial)
+    if not facts.apart_m:
+        return
     needed = max(1, round(facts.row_m / facts.apart_m))
     more = (needed - facts.bays) * _posts_a_bay(frame)
     fits = abs(needed * facts.apart_m - facts.row_m) <= NEAR * facts.row_m
@@ -158,7 +160,7 @@ def _posts_a_bay(frame: WorkedFrame) -> int:
 def _shorter_rails(frame: WorkedFrame, facts: Row, posts: Fact, rails: Fact) -> Iterable[Edit]:
     """Posts enough for the row, and rails cut to what then lies between them."""
     typed = rails.get("length")
-    if not isinstance(typed, Measure) or facts.posts is None:
+    if not isinstance(typed, Measure) or facts.posts is None or facts.row_m <= 0:
         return
     bays = math.ceil(facts.row_m / facts.apart_m)
     count = facts.posts + (bays - facts.bays) * _posts_a_bay(frame)

@@ -6,7 +6,7 @@ from functools import partial
 from typing import TYPE_CHECKING
 
 from plantframe.advice import posts
-from plantframe.advice.amounts import areas, how_much, place_words
+from plantframe.advice.amounts import areas, how_much, place_words, wind_assumed
 from plantframe.advice.edits import uprights
 from plantframe.advice.findings import Finding, Rule, Words
 from plantframe.frozen import frozen
@@ -142,15 +142,7 @@ def words(facts: Facts, shown: Shown) -> Words:
         if facts.ratio.middle <= LIKELY
         else "The first summer gale in full leaf is likely to snap it at the ground.",
         told=f"{facts.frame}, {facts.place}; {facts.posts} of {stick}.",
-        assumed=(
-            "A summer gust of 70 km an hour in the open, less behind walls and hedges; leaves that "
-            "let part of it through; ordinary wet wood with knots."
-            + (
-                " Staying for years: half as much wind again, half the strength."
-                if push.lasting
-                else ""
-            )
-        ),
+        assumed=f"{wind_assumed(shown)}; ordinary wet wood with knots.{_for_years(push)}",
         sum=(
             f"The wind pushes like {shown.push(push_n).removeprefix('about ')} at "
             f"{shown.length(push.height_m)} up, and the wood gives way at about "
@@ -159,6 +151,12 @@ def words(facts: Facts, shown: Shown) -> Words:
             "Silent to 0.85, a note to 1.1."
         ),
     )
+
+
+def _for_years(push: Push) -> str:
+    if not push.lasting:
+        return ""
+    return " Since it stays for years, half as much wind again and half the strength."
 
 
 RULE = Rule(

@@ -90,17 +90,16 @@ def _finding(
 def words(facts: Facts, shown: Shown) -> Words:
     """It in words."""
     names = listed(facts.frames) if len(facts.frames) < 4 else f"{len(facts.frames)} frames"
-    go = "goes" if len(facts.frames) == 1 else "go"
     depth = shown.length(max(facts.down_m, DEEP_M))
     if facts.close:
         says = (
-            f"{names} {go} {depth} into the ground by the house or the road, where cables and "
-            "pipes come in, and no lines are marked."
+            f"{names}: posts go {depth} into the ground by the house or the road, where cables "
+            "and pipes come in, and no lines are marked."
         )
     else:
         says = (
-            f"{names} {go} {depth} into the ground, and the plan does not say where cables and "
-            "pipes run. Have they been marked?"
+            f"{names}: posts go {depth} into the ground, and the plan does not say where cables "
+            "and pipes run. Have they been marked?"
         )
     return Words(
         says=says,

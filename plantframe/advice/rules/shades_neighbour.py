@@ -10,7 +10,6 @@ from plantframe.frozen import frozen
 from plantframe.plan.things import Bed
 from plantframe.season.beside import apart_deg, beside
 from plantframe.season.plantings import as_range
-from plantframe.season.units import Shown, two_figures
 
 if TYPE_CHECKING:
     from collections.abc import Iterable
@@ -19,11 +18,12 @@ if TYPE_CHECKING:
     from plantframe.season.frames import WorkedFrame
     from plantframe.season.plantings import WorkedPlanting
     from plantframe.season.season import Season
+    from plantframe.season.units import Shown
 
 SUN_CROP_H = 6.0  # what wants that much wants it in the middle of the day too
-MOST_H = (
-    2.0  # of the six middle hours with a third of the bed in shade (common practice, no source)
-)
+MIDDLE_H = 6  # from nine to three by the sun
+# Hours of those with a third of the bed in shade (common practice, no source).
+MOST_H = 2.0
 MONTHS = (7, 8, 9)  # while rows are high and crops stand; half a year later in the south
 RUNS_DEG = {"north-south": 0.0, "east-west": 90.0}
 BESIDE_DEG = 45.0
@@ -55,7 +55,7 @@ def check(frame: WorkedFrame, season: Season) -> Iterable[Finding]:
         return
     for found in beside(season.plan, bed.name):
         other = found.thing
-        if not isinstance(other, Bed) or other.width_m is None or not _alongside(frame, found):
+        if not isinstance(other, Bed) or not other.width_m or not _alongside(frame, found):
             continue
         crop = _sun_crop(season, other)
         if crop is None or found.distance_m is None or found.distance_m > AWAY_M:
@@ -124,11 +124,13 @@ def _shaded(frame: WorkedFrame, found: Neighbour, strip_m: float) -> tuple[float
 
 def words(facts: Facts, shown: Shown) -> Words:
     """It in words."""
+    whole = round(facts.hours)
+    hours = "all" if whole >= MIDDLE_H else f"about {whole} of the"
     return Words(
         says=(
-            f"{facts.frame}, {shown.typed(facts.high_m)} high, shades more than a third of "
-            f"{facts.bed} for about {two_figures(facts.hours)} of the six middle hours of a summer "
-            f"day, and {facts.plant} there wants full sun."
+            f"{facts.frame}: {shown.typed(facts.high_m)} high, it shades more than a third of "
+            f"{facts.bed} for {hours} six hours round noon in summer, and {facts.plant} there "
+            "wants full sun."
         ),
         if_ignored="The shaded side bears late and little.",
         told=f"{facts.frame} beside {facts.bed}.",

@@ -25,7 +25,8 @@ HELD_M = 0.40  # held elsewhere as well: at the head, by a brace, in concrete, i
 FEW_YEARS, FEW_YEARS_M = 5, 0.45
 STEEL_M = 0.45
 TALL_M, TALL_SHARE, TALL_TIED_M = 3.5, 0.1, 0.90
-QUARTER, OF_ITS_KIND = "a quarter of what stands and what does not", "what its kind is set to"
+QUARTER, OF_ITS_KIND = "a quarter of it, above and below", "what its kind is given"
+SOME_YEARS = "wanted for some years only"
 STIFF_SOILS = frozenset({"firm clay", "stiff clay"})
 GRACE_M = 0.01  # 24 in against 60 cm, or against a quarter of 8 ft
 NEARLY = 0.10  # short by no more than this share: worth a word, no more
@@ -92,25 +93,29 @@ def _wanted(frame: WorkedFrame, key: str, down: float) -> tuple[float, str]:
     held = structure.stands.held if structure else ""
     ends_held = frame.word("ends.how") in {"braced", "anchored", "stayed"}
     if held in {"elsewhere", "braces itself"}:
-        return HELD_M, "held at the head or in company as well"
+        return HELD_M, "held at the head, or in company, as well"
     an_end = key == "end_posts" or frame.figure("bays.count") == 1
     if frame.word(f"{key}.set") == "concrete" or (an_end and ends_held):
         return HELD_M, "braced or in concrete"
     if frame.frame.stays_years is not None and frame.frame.stays_years <= FEW_YEARS:
-        return FEW_YEARS_M, "wanted for a few years"
+        return FEW_YEARS_M, SOME_YEARS
     if "steel" in frame.word(f"{key}.wood"):
-        return STEEL_M, "of steel"
+        return STEEL_M, "steel stays as it is driven"
     up = frame.figure(f"{key}.up") or 0.0
     if up + down > TALL_M:
         if frame.frame.facts.keys() & {"cable", "tie", "top rail"} and ends_held:
-            return TALL_TIED_M, "tall, tied along the tops and anchored"
-        return TALL_SHARE * (up + down) + ALONE_M, "tall and alone"
+            return TALL_TIED_M, "tall, but tied along the tops and anchored"
+        return TALL_SHARE * (
+            up + down
+        ) + ALONE_M, "a tall pole alone: a tenth of it and 60 cm (2 ft)"
     least = structure.stands.least_down if structure else None
     own = least.usual if least else 0.0
     quarter = SHARE * (down + _top(frame, up))
     if quarter > max(ALONE_M, own) + GRACE_M:
         return quarter, QUARTER
-    return max(ALONE_M, own), OF_ITS_KIND if own > ALONE_M + GRACE_M else "for years"
+    return max(
+        ALONE_M, own
+    ), OF_ITS_KIND if own > ALONE_M + GRACE_M else "what posts that stay for years are given"
 
 
 def _top(frame: WorkedFrame, up: float) -> float:
@@ -149,12 +154,12 @@ def _ways_out(frame: WorkedFrame, wanted: float) -> Iterable[Edit]:
 def words(facts: Facts, shown: Shown) -> Words:
     """It in words."""
     wanted, down = shown.length(facts.wanted_m), shown.length(facts.down_m)
-    lasting = "stays for years" if facts.because != "wanted for a few years" else "stays some years"
+    years = "some years" if facts.because == SOME_YEARS else "years"
     note = facts.level == "note"
     says = (
-        f"{facts.frame} {lasting}: its {facts.posts} want about {wanted} in the ground, and stand "
-        f"{down} deep. Practice differs; printed rules run from {shown.length(0.3)} to a third of "
-        "the post."
+        f"{facts.frame}: {facts.posts} that stay for {years} want about {wanted} in the ground; "
+        f"these stand {down} deep. Practice differs; printed rules run from {shown.length(0.3)} to "
+        "a third of the post."
     )
     return Words(
         says=says,

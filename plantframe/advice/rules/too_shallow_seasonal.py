@@ -6,7 +6,7 @@ from functools import partial
 from typing import TYPE_CHECKING
 
 from plantframe.advice import posts
-from plantframe.advice.amounts import areas, how_much, place_words
+from plantframe.advice.amounts import areas, how_much, place_words, wind_assumed
 from plantframe.advice.edits import uprights
 from plantframe.advice.findings import Finding, Rule, Words
 from plantframe.advice.rules.sail_too_big import ground_is_asked
@@ -114,10 +114,7 @@ def words(facts: Facts, shown: Shown) -> Words:
         if push.ratio.middle <= LIKELY
         else "The first summer gale in full leaf is likely to lay it over.",
         told=f"{facts.posts} {depth}, in {facts.soil}, in {place}.",
-        assumed=(
-            "A summer gust of 70 km an hour in the open, less behind walls and hedges; leaves that "
-            "let part of it through; the loose top of the soil does not count."
-        ),
+        assumed=f"{wind_assumed(shown)}; the loose top of the soil does not count.",
         sum=_sum(push, ground, shown),
     )
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from datetime import date
 from functools import partial
 from typing import TYPE_CHECKING
@@ -11,7 +12,7 @@ from plantframe.advice.findings import Finding, Rule, Words
 from plantframe.frozen import frozen
 from plantframe.plan.things import Thing
 from plantframe.season.beside import apart_deg, beside
-from plantframe.season.units import Shown
+from plantframe.season.units import FOOT_M, Shown
 
 if TYPE_CHECKING:
     from collections.abc import Iterable
@@ -72,8 +73,14 @@ def check(frame: WorkedFrame, season: Season) -> Iterable[Finding]:
             ),
             by=frame.frame.on.day if frame.frame.on else None,
             candidates=partial(_ways_out, frame, found, shadow),
-            ways=(_way(Shown(frame.garden.imperial).length(shadow)),),
+            ways=(_way(_roughly(shadow, Shown(frame.garden.imperial))),),
         )
+
+
+def _roughly(metres: float, shown: Shown) -> str:
+    """To the half metre or the foot: nobody sets out a shadow nearer."""
+    step = FOOT_M if shown.imperial else 0.5
+    return shown.typed(math.ceil(metres / step - 0.1) * step)
 
 
 def _way(room: str) -> str:
@@ -111,7 +118,7 @@ def _ways_out(frame: WorkedFrame, found: Neighbour, shadow: float) -> Iterable[E
         return
     typed, _, rest = found.spot.said.partition(f" {found.spot.relation}")
     shown = Shown(frame.garden.imperial)
-    further = shown.typed(shadow + 0.25)
+    further = _roughly(shadow + 0.25, shown)
     yield swap(
         head, slot.text, f"{further} {found.spot.relation}{rest}", f"{further} away, not {typed}"
     )
@@ -123,8 +130,8 @@ def words(facts: Facts, shown: Shown) -> Words:
         says=(
             f"{facts.cover}: {facts.thing} is {shown.typed(facts.high_m)} high and "
             f"{shown.typed(facts.distance_m)} off on the sun's side. At midwinter noon the sun "
-            f"stands {facts.sun_deg:.0f}° high and the shadow on the lights is "
-            f"{shown.length(facts.shadow_m)} long."
+            f"stands {facts.sun_deg:.0f}° high and throws about "
+            f"{_roughly(facts.shadow_m, shown)} of shadow."
         ),
         if_ignored="For weeks before and after midwinter no sun reaches it, and nothing grows.",
         told=(
