@@ -127,7 +127,10 @@ def misfits(network: Network, today: date) -> list[Trouble]:
             gone.setdefault(draft.job.block, []).append(draft)
         elif _late(network, ready, name):
             late = _too_late(name, last, ready, network)
-            if not told & set(late.jobs):  # what waits for something late is late with it
+            # what waits for something late is late with it, unless it is a day of the gardener's
+            # own that it waits for
+            moved = network.drafts[late.jobs[0]].pinned is not None
+            if moved or not told & set(late.jobs):
                 found.append(late)
             told.add(name)
     return [*found, *(_overdue(block, drafts) for block, drafts in gone.items())]

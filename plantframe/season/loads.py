@@ -1,4 +1,4 @@
-"""Loads on a frame against what it carries: ranges compared, never certified.
+"""Loads on a frame against what it carries: ranges compared, never judged fit.
 
 The way the weight travels and how the frame stands come from its entry in the catalogue; the
 formulas and the constants of practice from mechanics.
