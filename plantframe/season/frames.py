@@ -178,6 +178,8 @@ class WorkedFrame:
                 worked.figure(carries.tall),
                 bool(worked.figure(carries.round)) if carries.round else False,
             )
+            if stick.modulus_m3 <= 0 or worked.span_m < 0:
+                return None
             shared = asked.times(1 / count) if count > 1 else asked
             return loads.bar_load(carries.section or "bar", shared, worked.span_m, stick)
         bears = as_range(carries.bears)
@@ -226,8 +228,8 @@ class WorkedFrame:
             return None
         standing = worked.standing
         width, depth = self.figure(f"{stands.by}.width"), self.figure(f"{stands.by}.depth")
-        if width is None or depth is None or standing.area_m2 <= 0:
-            return None
+        if not width or not depth or standing.area_m2 <= 0 or standing.shares <= 0:
+            return None  # nothing is asked of a post of no thickness: there is a slip in its line
         upright = loads.Upright(
             width,
             depth,

@@ -43,7 +43,7 @@ class Facts:
 def check(frame: WorkedFrame, _season: Season) -> Iterable[Finding]:
     """Soft twiners and peas that nobody pinches, cuts back or leads sideways."""
     given = way_up_m(frame)
-    if given is None or not frame.holds or frame.builders_work or not _height_is_said(frame):
+    if not given or not frame.holds or frame.builders_work or not _height_is_said(frame):
         return
     for planting in frame.plantings:
         entry = planting.entry

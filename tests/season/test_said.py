@@ -1,0 +1,36 @@
+"""What a plan says of a stick, as its measured size."""
+
+from __future__ import annotations
+
+from datetime import date
+
+import pytest
+
+from plantframe.language.files import read_input
+from plantframe.plan.building import build
+from plantframe.season.season import Season
+
+TODAY = date(2026, 11, 25)
+
+
+def bar(typed: str, timber: str = "nominal") -> tuple[object, object]:
+    text = (
+        f"garden Fold End, 2027\n  timber {timber}\nframe Gate Net, net frame\n"
+        f"  bays 1 of 8 ft\n  bar {typed}\n"
+    )
+    plan, _ = build(read_input(text), TODAY)
+    said = Season(plan, TODAY).frames["Gate Net"].said
+    return said["bar.width"], said["bar.depth"]
+
+
+def test_a_trade_size_is_the_planed_stick() -> None:
+    # PS 20, American Softwood Lumber Standard: 2x4 is dressed to 1½ by 3½ in
+    assert bar("2x4") == pytest.approx((0.0381, 0.0889), abs=0.0006)
+
+
+def test_a_rough_stick_is_as_thick_as_typed_where_the_garden_says_so() -> None:
+    assert bar("2x4", "actual") == pytest.approx((0.0508, 0.1016))
+
+
+def test_a_size_that_no_yard_planes_is_taken_as_typed() -> None:
+    assert bar("0x2") == pytest.approx((0.0, 0.0508))
