@@ -229,7 +229,7 @@ class WorkedFrame:
         standing = worked.standing
         width, depth = self.figure(f"{stands.by}.width"), self.figure(f"{stands.by}.depth")
         if not width or not depth or standing.area_m2 <= 0 or standing.shares <= 0:
-            return None  # nothing is asked of a post of no thickness: there is a slip in its line
+            return None  # a post of no thickness is a slip in its line, and holds nothing
         upright = loads.Upright(
             width,
             depth,

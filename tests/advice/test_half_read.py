@@ -1,4 +1,4 @@
-"""A plan that lost a line, or has a nought where a figure was, still gets an answer of every rule."""
+"""A plan that lost a line, or has a nought for a figure, still gets an answer of every rule."""
 
 from __future__ import annotations
 
