@@ -93,8 +93,9 @@ def _shown_advice(
         told, notes = told + notes, []
     if everything:
         return told, notes, []
-    grave = [found for found in told if found.level == "stop"]
-    rest = [found for found in told if found.level != "stop"]
+    # what cannot be set aside is never crowded off the first screen
+    grave = [found for found in told if found.level == "stop" or found.rule.answered]
+    rest = [found for found in told if found not in grave]
     room = max(BUDGET - len(grave), 0)
     return grave + rest[:room], notes, rest[room:]
 

@@ -277,7 +277,8 @@ def _same_name(told: Told) -> str:
 
 @_kind("no-such-place", "stop")
 def _no_such_place(told: Told) -> str:
-    return f"no {told['what']} “{told['name']}”.{_nearest(told)}"
+    there = f" There are: {told['there']}." if told.get("there") else ""
+    return f"no {told['what']} “{told['name']}”.{_nearest(told) or there}"
 
 
 @_kind("two-things-in-a-name", "ask")

@@ -17,7 +17,7 @@ if TYPE_CHECKING:
 
 ASKED = (holding, carrying, reaching, outlasting, lighting, upkeeping)
 
-Place = tuple[tuple[int, ...], bool, bool, bool, float, str, str]
+Place = tuple[bool, tuple[int, ...], bool, bool, float, str, str]
 
 
 def reasons(pair: Pair) -> tuple[Reason, ...]:
@@ -33,15 +33,16 @@ def ruled_out(answers: tuple[Reason, ...]) -> Reason | None:
 def place(pair: Pair, answers: tuple[Reason, ...], *, taken: bool = False) -> Place:
     """Where a pairing ranks.
 
-    By the six answers in order. Among equals the free frame comes before the taken, one that the
-    plan has before one to be built, what the trade grows on such a frame before what it does not,
-    then the nearest height, then the name. Nothing is added up.
+    What the trade grows on such a frame comes before what it does not: a hop pole would hold a
+    clematis too. Then by the six answers in order. Among equals the free frame comes before the
+    taken, one that the plan has before one to be built, then the nearest height, then the name.
+    Nothing is added up.
     """
     classes = tuple(VERDICTS.index(one.verdict) for one in answers)
     support = pair.support
     name = support.name or support.kind
     new, unusual = not support.in_plan, pair.suited is None
-    return classes, taken, new, unusual, _misfit_m(pair), name, pair.climber.name
+    return unusual, classes, taken, new, _misfit_m(pair), name, pair.climber.name
 
 
 def _misfit_m(pair: Pair) -> float:

@@ -23,6 +23,7 @@ if TYPE_CHECKING:
 
 # Words that stand for a thing of the plan without being its name.
 COMMON = {"shed", "yard", "house", "store"}
+MOST_NAMED = 4  # names that are told at once
 # Words that only name a kind of thing, so that `the hedge` means the one hedge there is.
 KINDS = {"wall", "hedge", "tree", "path", "house", "bed", "border", "fence"}
 
@@ -90,6 +91,11 @@ class Names:
                 return of_kind[0]
         return None
 
+    def of_kind(self, word: str) -> str:
+        """The names of the first things of a kind, for one who typed a name that is none."""
+        found = [block.name for block in self.by_key.values() if word in {block.word, "place"}]
+        return ", ".join(found[:MOST_NAMED])
+
     def near(self, said: str) -> tuple[tuple[str, Block], ...]:
         """Up to four names near this one, each with its block."""
         names = [block.name for block in self.by_key.values()]
@@ -137,7 +143,9 @@ def _unresolved(typed: TypedSpot, where: Where, names: Names, slips: Slips) -> N
     shown = ", ".join(f"{name} (line {block.where.line})" for name, block in near)
     edits = [rewrite(where, typed.name, name) for name, _ in near[:2]]
     what = {"in": "bed", "on": "wall"}.get(typed.relation, "place")
-    slips.say("no-such-place", where, edits, what=what, name=typed.name, near=shown)
+    there = "" if near else names.of_kind(what)
+    told = {"what": what, "name": typed.name, "near": shown, "there": there}
+    slips.say("no-such-place", where, edits, **told)
 
 
 def _alike(said: str, name: str) -> bool:

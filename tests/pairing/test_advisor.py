@@ -14,6 +14,7 @@ from plantframe.pairing.advisor import (
 )
 from plantframe.pairing.matches import QUESTIONS, VERDICTS
 from plantframe.pairing.supports import BARE_WALL, kinds
+from plantframe.season.season import kind_of
 from tests.pairing.gardens import edited, pairing, reject, season_of
 
 GARDEN = """\
@@ -247,10 +248,14 @@ def test_a_plant_ranks_for_a_frame_exactly_if_the_frame_ranks_for_the_plant() ->
             assert (plant in ranked) == back, (plant, frame)
 
 
-def test_the_ranking_follows_the_six_answers_in_their_order() -> None:
+def test_what_the_trade_grows_comes_first_and_then_the_six_answers_rank_in_their_order() -> None:
     found = for_structure("net frame").ranked
-    classes = [[VERDICTS.index(one.verdict) for one in pair.reasons] for pair in found]
-    assert classes == sorted(classes)
+    usual = {one.plant for one in kind_of("net frame").suits}
+    places = [
+        (pair.plant not in usual, [VERDICTS.index(one.verdict) for one in pair.reasons])
+        for pair in found
+    ]
+    assert places == sorted(places)
     assert all(tuple(one.question for one in pair.reasons) == QUESTIONS for pair in found)
 
 
