@@ -46,6 +46,8 @@ def check(frame: WorkedFrame, _season: Season) -> Iterable[Finding]:
     wide, up, name = _hoop_wide_m(frame), frame.figure("hoops.up"), frame.frame.name
     if wide is None or up is None or frame.figure("cover_needed") is None:
         return
+    if wide <= 0 or up <= 0:
+        return
     arc = half_ellipse_m(wide, up)
     cover, rod = frame.figure("fabric.wide"), frame.figure("hoops.length")
     if cover is not None and frame.is_said("fabric.wide") and cover < arc + EASY_M - GRACE_M:
