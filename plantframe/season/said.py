@@ -33,9 +33,8 @@ def actual_m(section: Section, garden: Garden, word: str = "") -> tuple[float, f
         try:
             width, depth = dressed_mm(section.width_m / 0.0254, section.depth_m / 0.0254)
         except ValueError:
-            pass  # no size of the trade: taken as it is typed
-        else:
-            return width / 1000, depth / 1000, False
+            return section.width_m, section.depth_m, False  # no size of the trade: as typed
+        return width / 1000, depth / 1000, False
     rounded = section.round if section.round is not None else word in ROUND
     return section.width_m, section.depth_m, rounded
 
