@@ -53,6 +53,10 @@ class Job:
     reckoned    what its days are reckoned from where the plan gives none
     overdue     its days are over and it is not marked as done
     because     why the gardener leaves it out, of a job that is skipped
+    weight_kg   what its hands lift between them, 0 where that is nothing to speak of
+    half        morning or afternoon of the planned day, "" where the day is not parted
+    begins      minutes into that half-day, None where it takes none of the hours for building
+    short       fewer hands are there than it wants: the one-person way
     """
 
     id: str
@@ -82,6 +86,10 @@ class Job:
     overdue: bool = False
     because: str = ""
     where: Where | None = None
+    weight_kg: float = 0.0
+    half: str = ""
+    begins: float | None = None
+    short: bool = False
 
     @property
     def does(self) -> str:

@@ -7,16 +7,20 @@ from typing import TYPE_CHECKING
 
 from plantframe.frozen import frozen, replace
 from plantframe.jobs.days import FreeDays, season_bounds
+from plantframe.jobs.fitting import overfull
 from plantframe.jobs.gathering import gather
 from plantframe.jobs.job import OPEN
 from plantframe.jobs.order import in_order, without_circles
 from plantframe.jobs.timing import AFTERWARDS, Days, Network, last_days, planned_days, ready_days
 from plantframe.jobs.troubles import circles, hurried, misfits
+from plantframe.jobs.works import shared_out
 
 if TYPE_CHECKING:
-    from collections.abc import Mapping
+    from collections.abc import Collection, Mapping
 
     from plantframe.jobs.job import Before, Draft, Job, Trouble
+    from plantframe.jobs.sharing import Placed
+    from plantframe.jobs.works import Sharing
     from plantframe.language.mistakes import Mistake
     from plantframe.season.season import Season
 
@@ -29,6 +33,7 @@ class Jobs:
     troubles  what cannot be as written
     mistakes  marks that mean no job, and what the others were taken for
     done, skipped   jobs that are not listed any more
+    sharing   how the work is shared out over the half-days
     """
 
     jobs: tuple[Job, ...]
@@ -36,14 +41,18 @@ class Jobs:
     mistakes: tuple[Mistake, ...]
     done: tuple[Job, ...]
     skipped: tuple[Job, ...]
+    sharing: Sharing
 
     def job(self, name: str) -> Job | None:
         """The listed job of that id."""
         return next((job for job in self.jobs if job.id == name), None)
 
 
-def jobs_of(season: Season) -> Jobs:
-    """All jobs of a season in order, with their days. The same season gives the same list."""
+def jobs_of(season: Season, wet: Collection[date] = ()) -> Jobs:
+    """All jobs of a season in order, with their days. The same season gives the same list.
+
+    wet   days on which it rains: what is done outdoors slides from them
+    """
     drafts = gather(season)
     names = tuple(drafts.by_id)
     befores, left_out = without_circles(names, drafts.befores)
@@ -52,7 +61,9 @@ def jobs_of(season: Season) -> Jobs:
     network, short_waits = hurried(start)
     ready = ready_days(network)
     last = last_days(network, ready)
-    planned = planned_days(network, last, FreeDays(season.plan.garden))
+    wished = planned_days(network, last, FreeDays(season.plan.garden))
+    sharing = shared_out(network, last, wished, season.plan.garden, wet)
+    planned = _days_given(wished, sharing)
     order = in_order(names, befores, _listed_by(planned, drafts.by_id))
     before = _listed_before(order, befores, drafts.by_id)
     jobs = []
@@ -67,16 +78,23 @@ def jobs_of(season: Season) -> Jobs:
             latest=None if draft.job.every_days else last[name],
             planned=None if draft.job.whenever else planned[name],
             overdue=_overdue(draft, last[name], floor, season.today),
+            **_shared(draft.job, sharing.placed[name], sharing),
         )
         if job.until is None or job.until >= floor:
             jobs.append(_within(job))
-    troubles = (*circles(left_out, network), *misfits(network, season.today), *short_waits)
+    troubles = (
+        *circles(left_out, network),
+        *misfits(network, season.today),
+        *short_waits,
+        *overfull(jobs, sharing),
+    )
     return Jobs(
         tuple(jobs),
         troubles,
         tuple(drafts.mistakes),
         tuple(drafts.by_id[name].job for name in order if drafts.by_id[name].state == "done"),
         tuple(drafts.by_id[name].job for name in order if drafts.by_id[name].state == "skipped"),
+        sharing,
     )
 
 
@@ -84,6 +102,29 @@ def first_day(season: Season) -> date:
     """The first day left for work: today, or the first of the season; that too when all is over."""
     start, end = season_bounds(season.plan.garden)
     return season.today if start <= season.today <= end else start
+
+
+def _days_given(wished: Days, sharing: Sharing) -> Days:
+    """The day of each job: as shared out where it has one, or where hours were found for it."""
+    given: Days = {}
+    for name, wish in wished.items():
+        work = sharing.works.get(name)
+        has_day = wish is not None or (work is not None and bool(work.minutes))
+        given[name] = sharing.day(name) if work is not None and has_day else wish
+    return given
+
+
+def _shared(job: Job, placed: Placed, sharing: Sharing) -> dict[str, object]:
+    """Half-day and hands of a job. Hours nobody gave, and people nobody named, are not told."""
+    if not placed.parts:
+        return {}
+    part = placed.parts[0]
+    return {
+        "half": part.half.name if sharing.said else "",
+        "begins": part.start if sharing.said else None,
+        "who": part.who if sharing.crew.named else job.who,
+        "short": placed.short,
+    }
 
 
 def _listed_by(planned: Days, drafts: Mapping[str, Draft]) -> Days:

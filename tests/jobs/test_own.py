@@ -20,7 +20,7 @@ def test_a_task_says_who_how_long_and_how_many() -> None:
     people = "  person Isa\n  person Bram\n"
     task = "task lift the dahlias, 2 h, both of us, Isa, on 1 November\n"
     job = the(listed(HEAD + people + task), "task/lift-the-dahlias")
-    assert (job.hands, job.minutes, job.who) == (2, (120, 120), ("Isa",))
+    assert (job.hands, job.minutes, job.who) == (2, (120, 120), ("Isa", "Bram"))
     assert job.planned == date(2027, 11, 1)
 
 
