@@ -95,15 +95,10 @@ def is_tied(season: Season, frame: WorkedFrame, planting: WorkedPlanting) -> boo
 
 def is_planned(season: Season, frame: WorkedFrame, pattern: str) -> bool:
     """A task, a note or a remark of the plan speaks of this work on this frame."""
-    plan, name = season.plan, frame.frame.name
-    others = {other.lower() for other in plan.frames if other != name}
+    name = frame.frame.name
     said = [f"{fact.text} {fact.remark}" for fact in frame.frame.block.facts if fact.word != "tie"]
-    said += [note.words for note in plan.notes if note.about == name]
-    for task in plan.tasks:
-        there = task.spot.thing if task.spot else ""
-        elsewhere = there in plan.frames and there != name
-        if not elsewhere and not any(other in task.what.lower() for other in others):
-            said.append(task.what)
+    said += [note.words for note in season.plan.notes if note.about == name]
+    said += season.tasks_about(name)
     return any(re.search(pattern, text.lower()) for text in said)
 
 

@@ -107,6 +107,22 @@ class Season:
             return bed.sun_h
         return wall_sun_h(self.plan.things.get(planting.holder), self.plan.garden)
 
+    def tasks_about(self, frame: str) -> tuple[str, ...]:
+        """The gardener's own tasks that may concern a frame: those that name it or no frame."""
+        return (*self._tasks_by_frame.get("", ()), *self._tasks_by_frame.get(frame, ()))
+
+    @cached_property
+    def _tasks_by_frame(self) -> dict[str, list[str]]:
+        names = {name.lower(): name for name in self.plan.frames}
+        found: dict[str, list[str]] = {}
+        for task in self.plan.tasks:
+            there = task.spot.thing if task.spot and task.spot.thing in self.plan.frames else ""
+            what = task.what.lower()
+            about = {there} if there else {name for low, name in names.items() if low in what}
+            for name in about or {""}:
+                found.setdefault(name, []).append(task.what)
+        return found
+
     def history(self, bed: str) -> tuple[Grown, ...]:
         """What grew in a bed in years before: what it says itself and what last year's plan says."""
         return self._histories.get(bed, ())
