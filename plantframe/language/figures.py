@@ -58,6 +58,7 @@ _PLAIN = str.maketrans(
         "`": "'",
     }
 )
+_BEYOND = 1e9  # no garden holds so many of anything
 _AND_A_HALF = re.compile(r"\s+and\s+a\s+half$")
 _FRACTION = re.compile(r"(?:(\d+)[ -])?(\d+)/(\d+)")
 # `1,200` and `1,200,000`: thousands to one reader, a decimal comma to another.
@@ -70,7 +71,10 @@ def plain_signs(text: str) -> str:
 
 
 def figure(text: str) -> float | None:
-    """A figure as typed: `2,4`, `1-1/2`, `6½`, `two`. None where it could be two numbers."""
+    """A figure as typed: `2,4`, `1-1/2`, `6½`, `two`.
+
+    None where it could be two numbers, or is beyond anything in a garden.
+    """
     text = plain_signs(text).strip().lower()
     if half := _AND_A_HALF.search(text):
         whole_part = figure(text[: half.start()])
@@ -85,13 +89,14 @@ def figure(text: str) -> float | None:
             return None
         whole, fraction = match[1] or "", int(match[2]) / int(match[3])
     if not whole:
-        return fraction
+        return fraction or None
     if ("," in whole and "." in whole) or _GROUPED.fullmatch(whole):
         return None
     try:
-        return float(whole.replace(",", ".")) + fraction
+        value = float(whole.replace(",", ".")) + fraction
     except ValueError:
         return None
+    return value if value < _BEYOND else None
 
 
 def either_way(text: str) -> tuple[float, float] | None:

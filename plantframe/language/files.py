@@ -9,6 +9,7 @@ from typing import TYPE_CHECKING
 
 from plantframe.frozen import frozen
 from plantframe.language.mistakes import Mistake, Where
+from plantframe.language.near import nearest
 from plantframe.language.reader import FILE_CAP, Block, Text, read_text
 
 if TYPE_CHECKING:
@@ -17,6 +18,7 @@ if TYPE_CHECKING:
 DEPTH_CAP = 8
 SUFFIX = ".plan"
 STANDARD_INPUT = "-"
+_TWO_BYTE_MARKS = (b"\xff\xfe", b"\xfe\xff")  # how UTF-16 and UTF-32 files begin
 
 
 class NoSuchPlan(Exception):  # noqa: N818 - what it says, not how it is handled
@@ -72,12 +74,12 @@ def plans_in(path: str) -> list[Path]:
     """
     given = Path(path)
     if given.is_dir():
-        files = sorted(given.glob(f"*{SUFFIX}"))
+        files = sorted(file for file in given.glob(f"*{SUFFIX}") if file.is_file())
         if not files:
             msg = f"there is no plan (a file named something{SUFFIX}) in the folder {path}."
             raise NoSuchPlan(msg)
-        read = {name for file in files for name in _names_read(file)}
-        tops = [file for file in files if file.name not in read]
+        read = {other for file in files for other in _read_by(file)}
+        tops = [file for file in files if file.resolve() not in read]
         return tops or files[-1:]
     if given.is_file():
         return [given]
@@ -87,25 +89,29 @@ def plans_in(path: str) -> list[Path]:
     folder = given.parent
     near = ""
     if folder.is_dir():
-        from plantframe.language.reader import nearest
-
         found = nearest(given.name, [file.name for file in folder.glob(f"*{SUFFIX}")])
         near = f" Nearest: {', '.join(found)}." if found else ""
     msg = f"there is no plan {path}.{near}"
     raise NoSuchPlan(msg)
 
 
-def _names_read(file: Path) -> list[str]:
+def _read_by(file: Path) -> set[Path]:
+    """The files that a plan brings in itself."""
     try:
-        text = _decode(file)
+        imports = _read_cached(_decode(file), file.name).imports
     except NoSuchPlan:
-        return []
-    names = []
-    for line in text.split("\n"):
-        if line.startswith("read "):
-            name = line[5:].split("(")[0].strip().removesuffix("as last year").strip().rstrip(",")
-            names.append(name if name.endswith(SUFFIX) else name + SUFFIX)
-    return names
+        return set()
+    found = set()
+    for wanted in imports:
+        try:
+            found.add(_with_ending(file.parent / wanted.name).resolve())
+        except (OSError, ValueError, RuntimeError):
+            continue
+    return found
+
+
+def _with_ending(path: Path) -> Path:
+    return path if path.name.endswith(SUFFIX) else path.with_name(path.name + SUFFIX)
 
 
 def read_plan(path: str | Path, overlay: Mapping[str, str] | None = None) -> Reading:
@@ -165,8 +171,7 @@ def _gather(
         except NoSuchPlan as error:
             if asked is None:
                 raise
-            told = {"name": str(error), "near": ""}
-            gathering.mistakes.append(Mistake("read-missing", asked, told))
+            gathering.mistakes.append(Mistake("read-unread", asked, {"says": str(error)}))
             return
     gathering.sources[name] = source
     text = _read_cached(source, name)
@@ -210,8 +215,6 @@ def _follow(
     elif len(above) >= DEPTH_CAP:
         gathering.mistakes.append(Mistake("read-too-deep", where, {"cap": str(DEPTH_CAP)}))
     elif not _is_file(target) and _shown(target, gathering.folder) not in gathering.overlay:
-        from plantframe.language.reader import nearest
-
         near = nearest(name, [file.stem for file in beside.glob(f"*{SUFFIX}")])
         told = {"name": name[:60], "near": ", ".join(near)}
         gathering.mistakes.append(Mistake("read-missing", where, told))
@@ -232,12 +235,16 @@ def _decode(file: Path) -> str:
             size = f"{file.stat().st_size // 1_000_000} million bytes"
             msg = f"{file.name} holds {size}; {FILE_CAP:,} characters is the most I read."
             raise NoSuchPlan(msg)
-        # what is not UTF-8 becomes U+FFFD, and the reader says which line holds it
-        return file.read_bytes().decode("utf-8", errors="replace")
+        found = file.read_bytes()
     except OSError as error:
         reason = error.strerror or "it cannot be opened"
         msg = f"the plan {file} cannot be read: {reason.lower()}."
         raise NoSuchPlan(msg) from None
+    if found.startswith(_TWO_BYTE_MARKS):
+        msg = f"{file.name} is saved in letters of two bytes; save it as UTF-8, and I can read it."
+        raise NoSuchPlan(msg)
+    # what is not UTF-8 becomes U+FFFD, and the reader says which line holds it
+    return found.decode("utf-8", errors="replace")
 
 
 def _shown(file: Path, folder: Path) -> str:

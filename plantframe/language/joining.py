@@ -17,6 +17,7 @@ from plantframe.language.values import (
     Word,
 )
 
+_COMMA_AFTER_SIZE = re.compile(r"\d+\s?[xX×✕*]\s?\d+,\d")
 _LINKS = frozenset({"to", "till", "through", "thru", "-", "–", "—"})
 _PARTS = frozenset({"early", "mid", "late"})
 _SEVERAL = {"dozen": 12.0, "couple": 2.0}
@@ -143,7 +144,7 @@ def size_of(sides: list[Value], text: str, at: int, doubts: list[Doubt]) -> Size
     plain = [side for side in sides if isinstance(side, Number | Measure)]
     if len(plain) < len(sides):
         return Word(text)
-    if isinstance(plain[0], Number) and re.search(r"\d,\d", text.lower().split("x")[-1]):
+    if _COMMA_AFTER_SIZE.match(text):
         # `2x2,8 ft`: is the comma a decimal one, or was a space forgotten after it?
         doubts[:] = [doubt for doubt in doubts if doubt.slip != "decimal-comma"]
         doubts.append(Doubt("two-readings", at, text))

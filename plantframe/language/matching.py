@@ -16,7 +16,7 @@ from plantframe.language.shapes import (
     literal_words,
     ordered,
 )
-from plantframe.language.values import Number, Phrase, Word, plain
+from plantframe.language.values import Measure, Number, Phrase, Size, Word, plain
 
 if TYPE_CHECKING:
     from collections.abc import Sequence
@@ -149,7 +149,7 @@ class _Matching:
             got = _fit(pattern, 0, phrase, at)
             if got is None or got[1] == at:
                 continue
-            if pattern.catches_all and self.links(phrase, at):
+            if pattern.catches_all and (self.links(phrase, at) or self.counts(phrase, at)):
                 continue
             if pattern.takes_stuff and self.looks_like_a_slip(phrase, at, got[1]):
                 continue
@@ -165,6 +165,11 @@ class _Matching:
             for number, pattern in enumerate(self.ordered)
             if not pattern.greedy and number not in self.used
         )
+
+    def counts(self, phrase: Phrase, at: int) -> bool:
+        """Whether a figure stands here that the fact has a use for, though not as it is typed."""
+        figure = isinstance(phrase.items[at].value, Number | Measure | Size)
+        return figure and not all(pattern.greedy for pattern in self.ordered)
 
     def looks_like_a_slip(self, phrase: Phrase, at: int, after: int) -> bool:
         """Whether one of these words is a letter away from a word the fact knows (`donw`)."""

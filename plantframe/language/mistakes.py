@@ -165,6 +165,11 @@ def _read_missing(told: Told) -> str:
     return f"there is no plan “{told['name']}” beside this one.{_nearest(told)}"
 
 
+@_kind("read-unread", "stop", unread=True)
+def _read_unread(told: Told) -> str:
+    return told["says"]
+
+
 @_kind("read-climbs", "stop", unread=True)
 def _read_climbs(told: Told) -> str:
     return f"“{told['name']}” lies outside {told['root']}; `read` stays inside."
@@ -293,7 +298,7 @@ def _two_things(told: Told) -> str:
 def _unknown_kind(told: Told) -> str:
     return (
         f"I know no {told['word']} called “{told['kind']}”.{_nearest(told)} "
-        "Which is it? (or say `own design`)"
+        "Which is it, or is it your `own design`?"
     )
 
 

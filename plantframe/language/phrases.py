@@ -8,7 +8,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING, cast
 
 from plantframe import kept
-from plantframe.language.figures import figure, plain_signs
+from plantframe.language.figures import either_way, figure, plain_signs
 from plantframe.language.joining import joined, size_of
 from plantframe.language.values import (
     UNITS,
@@ -188,11 +188,17 @@ class _Reading:
             ]
         value = figure(signs)
         if value is None:
-            self.doubts.append(Doubt("two-readings", at, typed))
-            return [Item(Word(typed), at, end)]
+            return self.unread(signs, at, end)
         if "," in signs:
             self.doubts.append(Doubt("decimal-comma", at, typed))
         return [Item(Number(value, typed), at, end)]
+
+    def unread(self, signs: str, at: int, end: int) -> list[Item]:
+        """A figure that is none, or that is asked about since it can be two."""
+        typed = self.text[at:end]
+        if either_way(signs) is not None:
+            self.doubts.append(Doubt("two-readings", at, typed))
+        return [Item(Word(typed), at, end)]
 
     def measure(self, tokens: list[Token], at: int, end: int) -> list[Item]:
         typed = self.text[at:end]
@@ -209,8 +215,7 @@ class _Reading:
             return [Item(year, at, middle), Item(Word(self.text[start:end]), start, end)]
         value = figure(signs)
         if value is None or (shown == "m" and _THREE_PLACES.fullmatch(signs)):
-            self.doubts.append(Doubt("two-readings", at, typed))
-            return [Item(Word(typed), at, end)]
+            return self.unread(signs, at, end)
         if "," in signs:
             self.doubts.append(Doubt("decimal-comma", at, typed))
         return [Item(Measure(value * factor, dimension, shown, typed), at, end)]
@@ -218,7 +223,7 @@ class _Reading:
 
 def _warmth(signs: str, typed: str) -> Measure:
     """Degrees Celsius; of degrees Fahrenheit, 5/9 above 32."""
-    number, unit = signs.rstrip("CF° "), signs[-1]
+    number, unit = signs.rstrip("CFcf° "), signs[-1].upper()
     degrees = float(number.lstrip("-–").replace(",", ".")) * (-1 if number[0] in "-–" else 1)
     return Measure((degrees - 32) / 1.8 if unit == "F" else degrees, "warmth", unit, typed)
 

@@ -18,16 +18,15 @@ from plantframe.language.blocks import Block, Fact, Import, Text
 from plantframe.language.declarations import BlockWord, FactWord, find_block, find_fact
 from plantframe.language.edits import Edit, LineChange, delete, rewrite
 from plantframe.language.heads import head_parts, looks_like_a_head, name_of
-from plantframe.language.joining import in_unit
 from plantframe.language.lines import FILE_CAP, LINE_CAP, readable, split, typed_lines
+from plantframe.language.lists import fits, heights, reason_whole
 from plantframe.language.matching import match
 from plantframe.language.mistakes import Mistake, Where
 from plantframe.language.near import nearest
-from plantframe.language.phrases import phrase
-from plantframe.language.shapes import Match, Slot, opening_words, without
+from plantframe.language.shapes import Match, Slot, opening_words
 from plantframe.language.slips import ONCE, Slips, units_in
-from plantframe.language.slots import Section
-from plantframe.language.values import Item, Measure, Number, Word
+from plantframe.language.twice import contradict, end_posts
+from plantframe.language.values import Number
 
 if TYPE_CHECKING:
     from collections.abc import Iterable, Iterator, Sequence
@@ -84,8 +83,11 @@ def _parts(lines: Sequence[str]) -> Iterator[tuple[int, int]]:
 def _read_part(
     fit: tuple[str, ...], typed: tuple[str, ...], first: int, file: str, units: tuple[bool, bool]
 ) -> Text:
-    """Read some blocks. What is read of one block hangs on no other, so that a plan of which one
-    line was changed is read again at the cost of one block: an offer is tried in a moment."""
+    """Read some blocks.
+
+    What is read of one block hangs on no other, so a plan of which one line was changed is read
+    again at the cost of one block, and an offer is tried in a moment.
+    """
     reading = _Reading(file, typed, first, units)
     for line in split(fit):
         reading.line(line)
@@ -245,7 +247,7 @@ class _Reading:
         word, _ = find_fact(tuple(fact.word.split()), block.word)
         if fact.word not in {"item", "plant"} and not (word is not None and word.repeats):
             for place, before in enumerate(block.facts):
-                if before.word != fact.word or not _contradict(before, fact):
+                if before.word != fact.word or not contradict(before, fact):
                     continue
                 parted = end_posts(before, fact)
                 if parted is None:
@@ -334,9 +336,9 @@ class _Reading:
         mine, more = _parted(declared, count, found, block)
         further = self.fact(more[0], more[1], more[2], where, "") if more else []
         if "{reason}" in declared.shape:
-            mine = _reason_whole(declared.shape, mine, where.typed)
+            mine = reason_whole(declared.shape, mine, where.typed)
         if ":heights}*" in declared.shape:
-            mine = _heights(mine)
+            mine = heights(mine)
         for part in mine:
             self.slips.doubts(part, where)
         if not mine and declared.must_say:
@@ -344,11 +346,10 @@ class _Reading:
             self.slips.say("nothing-after", where, word=declared.word, example=example)
             return further
         got = match(declared.shape, mine)
-        if "{text}" not in declared.shape:
-            self.slips.leftovers(
-                got.leftovers, declared, got.slots, where, block=block, shape=declared.shape
-            )
-        elif mine:
+        self.slips.leftovers(
+            got.leftovers, declared, got.slots, where, block=block, shape=declared.shape
+        )
+        if mine and "{text}" in declared.shape:
             place = replace(where, column=mine[0].column + mine[0].items[0].at)
             text = mine[0].text[mine[0].items[0].at :]
             self.slips.no_day(text, declared.shape, got.slots, place)
@@ -373,49 +374,10 @@ class _Reading:
             self.slips.found[now.slip] = replace(slip, told={**slip.told, "lines": said})
 
 
-# ---- small questions --------------------------------------------------------------------------
 def _whole(got: Match, phrases: Sequence[Phrase]) -> bool:
     """Whether every word of the phrases was understood, and every figure read one way."""
     doubted = any(doubt.slip != "decimal-comma" for part in phrases for doubt in part.doubts)
     return not got.leftovers and not doubted
-
-
-def _contradict(before: Fact, fact: Fact) -> bool:
-    """Whether one slot of two facts of the same word holds two values.
-
-    `feet 4 ft apart` and `feet pegged` add up; `bar 2x2` and `bar 2x4` do not.
-    """
-    if not before.slots or not fact.slots:
-        return False
-    names = {slot.name for slot in before.slots} & {slot.name for slot in fact.slots}
-    return any(_figures(before, name) != _figures(fact, name) for name in names)
-
-
-def end_posts(one: Fact, other: Fact) -> tuple[Fact, Fact] | None:
-    """Two lines of posts, each with its count: the pair, the stouter pair of two, is the ends."""
-    counts = [fact.get("count") for fact in (one, other)]
-    if one.word != "posts" or not all(isinstance(count, Number) for count in counts):
-        return None
-    pairs = [isinstance(count, Number) and count.value == 2 for count in counts]
-    if not any(pairs):
-        return None
-    first = _thickness_m(one) >= _thickness_m(other) if all(pairs) else pairs[0]
-    if first:
-        return replace(one, word="end posts"), other
-    return one, replace(other, word="end posts")
-
-
-def _thickness_m(fact: Fact) -> float:
-    section = fact.get("section")
-    return section.width_m * section.depth_m if isinstance(section, Section) else 0.0
-
-
-def _figures(fact: Fact, name: str) -> list[object]:
-    """The values of a slot without the way they were typed: `8 ft` is `96 in`."""
-    return [
-        round(value.value, 6) if isinstance(value, Number | Measure) else value
-        for value in fact.all(name)
-    ]
 
 
 def _parted(
@@ -432,79 +394,6 @@ def _parted(
             return mine, (other, taken, found[place:])
         mine.append(part)
     return mine, None
-
-
-def fits(shape: str, part: Phrase) -> bool:
-    """Every word of the phrase is understood by the shape, and not by a slot that takes any."""
-    got = match(shape, [part], strict=True)
-    return bool(got.slots) and not got.leftovers
-
-
-def _reason_whole(shape: str, mine: list[Phrase], typed: str) -> list[Phrase]:
-    """A reason with its commas: phrases after `because` that are nothing else belong to it."""
-    start = next((at for at, part in enumerate(mine) if "because" in part.words), len(mine))
-    stop = start
-    others = without(shape, "rule", "job", "reason")
-    for place in range(start + 1, len(mine)):
-        if fits(others, mine[place]):
-            break
-        stop = place
-    if stop == start:
-        return mine
-    first, last = mine[start], mine[stop]
-    at = first.column - 1
-    whole = phrase(typed[at : last.column - 1 + len(last.text)], first.column)
-    left_out = first.items[0].at  # the fact's own word, where it stands in this phrase
-    items = tuple(item for item in whole.items if item.at >= left_out)
-    return [*mine[:start], replace(whole, items=items), *mine[stop + 1 :]]
-
-
-def _heights(mine: list[Phrase]) -> list[Phrase]:
-    """`at 45, 90 and 150 cm`: what follows an `at` in a list is at that height too.
-
-    Figures of the list take the unit that closes it.
-    """
-    start = next((at for at, part in enumerate(mine) if "at" in part.words[:-1]), None)
-    if start is None:
-        return mine
-    stop = start + 1
-    while stop < len(mine) and all(_in_a_list(item) for item in mine[stop].items):
-        stop += 1
-    first = mine[start]
-    after_at = first.words.index("at") + 1
-    listed = [first.items[after_at:], *(part.items for part in mine[start + 1 : stop])]
-    if not all(_in_a_list(item) for item in listed[0]):
-        return mine
-    like = next(
-        (item.value for items in listed for item in items if isinstance(item.value, Measure)), None
-    )
-    at_each = [_at_each(items, like) for items in listed]
-    at_each[0] = (*first.items[: after_at - 1], *at_each[0])
-    return [
-        replace(part, items=at_each[place - start]) if start <= place < stop else part
-        for place, part in enumerate(mine)
-    ]
-
-
-def _in_a_list(item: Item) -> bool:
-    value = item.value
-    if isinstance(value, Measure):
-        return value.dimension == "length"
-    return isinstance(value, Number) or (isinstance(value, Word) and value.plain in {"and", "&"})
-
-
-def _at_each(items: Sequence[Item], like: Measure | None) -> tuple[Item, ...]:
-    """The lengths of a list, each with an `at` before it."""
-    out: list[Item] = []
-    for item in items:
-        if isinstance(item.value, Word):
-            continue
-        value = item.value
-        if isinstance(value, Number) and like is not None:
-            length_m = in_unit(value.value, like.unit)
-            value = Measure(length_m, like.dimension, like.unit, value.text)
-        out += [Item(Word("at"), item.at, item.at), Item(value, item.at, item.end)]
-    return tuple(out)
 
 
 def _count_first(

@@ -29,7 +29,9 @@ def garden_of(site: Site, blocks: list[Block]) -> Garden:
     imperial = words.imperial(site.reading.blocks)
     if not blocks:
         this = site.today.year
-        site.slips.say("no-garden", Where(site.reading.main, 1), year=str(this), head="")
+        typed = next((line for text in site.reading.texts[:1] for line in text.lines), "")
+        where = Where(site.reading.main, 1, 1, typed)
+        site.slips.say("no-garden", where, year=str(this), head="")
         return Garden(year=this, seasons=(this, this), imperial=imperial)
     block = next((one for one in blocks if words.season_years(one)), blocks[0])
     facts = [fact for one in blocks for fact in one.facts]

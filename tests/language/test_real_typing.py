@@ -1,0 +1,429 @@
+"""What was settled by trying it on real typing: one test for each way of writing."""
+
+from __future__ import annotations
+
+import pytest
+
+from plantframe.language.slots import Section, Spot, When
+from plantframe.language.values import Measure, Nail, Number, Season, Span, Word
+from tests.language.reading import all_slips, block, day, fact, facts, read, said, slips
+
+
+# -- sheds and yards --------------------------------------------------------------------------
+@pytest.mark.parametrize(
+    ("line", "under", "count", "words"),
+    [
+        ("6 posts 2x2, 8 ft", "shed", 6, "posts"),
+        ("2 @ 2x4, 6'", "shed", 2, ""),
+        ("12 off 2x2, 8 ft", "shed", 12, ""),
+        ("9 nails 20d", "shed", 9, "nails"),
+        ("4 of 2x4, 8 ft", "yard", 4, ""),
+    ],
+)
+def test_a_shed_line_that_starts_with_a_figure_is_a_count_then_anything(
+    line: str, under: str, count: int, words: str
+) -> None:
+    found = fact(line, under)
+    assert found.word == "item"
+    assert said(found)["count"] == count
+    assert said(found).get("stuff", "") == words
+
+
+def test_a_shed_line_may_name_a_thing_that_is_a_fact_word_elsewhere() -> None:
+    found = fact("net 5 ft x 20 ft, mesh 4 in", "shed")
+    assert found.word == "item"
+    assert said(found) == {"stuff": "net", "size": (1.524, 6.096), "mesh": 0.1016}
+
+
+# -- crops ------------------------------------------------------------------------------------
+def test_grow_twice_in_a_block_is_two_crops() -> None:
+    text = "frame Pea Net, net frame\n  grow peas, sow mid March\n  grow sweet pea, sow April\n"
+    found = read(text)
+    assert [one.word for one in found.blocks[0].facts] == ["grow", "grow"]
+    assert not found.mistakes
+
+
+@pytest.mark.parametrize("raised", ["indoors", "under cover", "under glass", "inside"])
+def test_sow_under_cover_and_plant_out_are_two_dates_of_one_crop(raised: str) -> None:
+    found = fact(
+        f"grow cucumber 'Little Lantern', 8 plants, sow 24 May {raised}, plant out 10 June"
+    )
+    slots = said(found)
+    assert slots["raised"] == raised
+    assert slots["count"] == 8
+    assert slots["cultivar"] == "Little Lantern"
+    sow, out = slots["sow"], slots["out"]
+    assert isinstance(sow, When)
+    assert isinstance(out, When)
+    assert (day(sow), day(out)) == ((24, 5, None), (10, 6, None))
+
+
+def test_take_down_is_an_end_and_down_is_a_depth() -> None:
+    end = fact("take down 30 Sept")
+    assert end.word == "take down"
+    depth = fact("posts 2x2, 8 ft, 18 in down")
+    assert said(depth)["down"] == pytest.approx(0.4572)
+    (slip,) = slips("down 30 Sept")
+    assert slip.name == "unknown-word"
+    assert "take down" in slip.told["near"]
+
+
+@pytest.mark.parametrize(
+    ("line", "anchor", "from_days"),
+    [
+        ("ready by last frost", "last frost", 0),
+        ("take down before Christmas", "christmas", 0),
+        ("take down after first frost", "first frost", 0),
+        ("ready by 2 weeks after last frost", "last frost", 14),
+        ("ready by a week before the last frost", "last frost", -7),
+        ("ready by a fortnight after the average last frost date", "last frost", 14),
+        ("ready by Easter", "easter", 0),
+        ("ready by Lady Day", "lady day", 0),
+        ("take down Michaelmas", "michaelmas", 0),
+        ("take down St Martin's Day", "martinmas", 0),
+        ("take down New Year's Eve", "new year", 0),
+    ],
+)
+def test_frosts_and_feasts_are_dates(line: str, anchor: str, from_days: float) -> None:
+    when = fact(line).get("date")
+    assert isinstance(when, When)
+    assert (when.anchor, when.from_days) == (anchor, from_days)
+
+
+@pytest.mark.parametrize("line", ["ready by Memorial Day", "ready by spring", "take down whenever"])
+def test_a_day_that_is_no_date_is_asked_about(line: str) -> None:
+    (slip,) = slips(line)
+    assert slip.name == "which-day"
+    assert "18 May" in slip.says
+
+
+def test_a_date_that_a_crop_waits_for_is_asked_about_too() -> None:
+    (slip,) = slips("grow pea, sow in spring, 40 plants")
+    assert (slip.name, slip.told["text"], slip.where.column) == ("which-day", "in spring", 17)
+
+
+@pytest.mark.parametrize(
+    ("line", "first", "last"),
+    [
+        ("grow pea, sow last week of March", (None, 3), (None, 3)),
+        ("grow pea, sow first week of April", (1, 4), (7, 4)),
+        ("grow pea, sow second week in April", (8, 4), (14, 4)),
+    ],
+)
+def test_a_week_of_a_month_is_a_span(
+    line: str, first: tuple[int | None, int], last: tuple[int | None, int]
+) -> None:
+    when = fact(line).get("sow")
+    assert isinstance(when, When)
+    assert when.day is not None
+    assert when.last is not None
+    assert (when.day.day, when.day.month) == first
+    assert (when.last.day, when.last.month) == last
+
+
+def test_a_weekday_before_a_date_is_passed_over() -> None:
+    when = fact("ready by Saturday 14 March").get("date")
+    assert isinstance(when, When)
+    assert day(when) == (14, 3, None)
+
+
+def test_an_american_date_keeps_its_year_behind_the_comma() -> None:
+    found = fact("grow pea, sow March 14, 2027, 40 plants")
+    when = found.get("sow")
+    assert isinstance(when, When)
+    assert day(when) == (14, 3, 2027)
+    assert said(found)["count"] == 40
+
+
+# -- years ------------------------------------------------------------------------------------
+def test_a_southern_season_is_one_season() -> None:
+    found = block("garden Back Paddock, 2026-27").head.get("season")
+    year = block("garden Back Paddock, 2026-27").head.get("year")
+    assert isinstance(found or year, Season)
+
+
+def test_a_garden_may_go_by_its_year_without_a_comma() -> None:
+    assert block("garden Quarry Row 2027").name == "Quarry Row"
+    assert block("garden 2027").name == "2027"
+
+
+def test_a_crop_may_have_had_several_years() -> None:
+    found = fact("had squash in 2024, 2025", "bed")
+    years = [value for name in ("year", "more") for value in found.all(name)]
+    assert [year.value for year in years if isinstance(year, Number)] == [2024, 2025]
+    span = fact("had squash 2023-2025", "bed").get("year")
+    assert isinstance(span, Span)
+
+
+def test_last_year_is_a_year() -> None:
+    assert fact("had tomatoes last year", "bed").get("year") == Word("last year")
+
+
+# -- the garden -------------------------------------------------------------------------------
+@pytest.mark.parametrize(
+    ("line", "kind"),
+    [
+        ("sun full", "full"),
+        ("sun half the day", "half"),
+        ("sun morning", "morning"),
+        ("sun afternoon sun", "afternoon"),
+        ("sun none", "none"),
+        ("sun dappled shade", "dappled"),
+        ("sun all day", "all day"),
+        ("sun part shade", "part"),
+    ],
+)
+def test_the_sun_of_a_bed_is_a_word(line: str, kind: str) -> None:
+    assert fact(line, "bed").get("kind") == kind
+
+
+def test_the_sun_of_a_bed_may_be_hours() -> None:
+    assert said(fact("sun 5 h", "bed")) == {"hours": 5}
+    assert said(fact("sun 4 to 6 hours", "bed")) == {"hours": (4, 6)}
+
+
+@pytest.mark.parametrize(
+    ("line", "days", "hours"),
+    [
+        ("free Sat 5 hrs", ("saturday",), 5),
+        ("free Saturdays 5 hours", ("saturday",), 5),
+        ("free Wednesday 2 h", ("wednesday",), 2),
+        ("free weekends 4 h", ("saturday", "sunday"), 4),
+        ("free Mon-Wed 1 h", ("monday", "tuesday", "wednesday"), 1),
+        ("free Friday to Sunday 1 h", ("friday", "saturday", "sunday"), 1),
+        ("free Sunday half a day", ("sunday",), 4),
+        ("free Sunday all day", ("sunday",), 8),
+    ],
+)
+def test_days_may_be_short_and_hours_written_out(
+    line: str, days: tuple[str, ...], hours: float
+) -> None:
+    assert said(fact(line, "garden")) == {"weekday": days, "hours": hours}
+
+
+@pytest.mark.parametrize(
+    "typed", ["south-west", "south west", "southwest", "SW", "the south west", "South-West"]
+)
+def test_directions_need_no_hyphen(typed: str) -> None:
+    assert fact(f"wind average, from {typed}", "garden").get("direction") == "south-west"
+
+
+@pytest.mark.parametrize(
+    "typed", ["52.1 N, 1.4 W", "52°06′ N, 1°24′ W", "52.1° N, 1.4° W", "52.1 north, 1.4 west"]
+)
+def test_a_place_is_latitude_and_longitude(typed: str) -> None:
+    found = fact(f"place {typed}", "garden").all("degrees")
+    assert found == (("latitude", pytest.approx(52.1)), ("longitude", pytest.approx(-1.4)))
+
+
+def test_a_place_may_be_copied_from_a_map() -> None:
+    # ISO 6709: latitude first, south and west below zero
+    assert fact("place 51.4, -2.1", "garden").all("degrees") == (("", 51.4), ("", -2.1))
+
+
+def test_south_is_below_zero() -> None:
+    assert fact("place 37 S", "garden").all("degrees") == (("latitude", -37.0),)
+
+
+# -- counts and sizes -------------------------------------------------------------------------
+@pytest.mark.parametrize("typed", ["4 of 2x4", "4 @ 2x4", "4 off 2x4", "4 2x4", "four of 2x4"])
+def test_a_count_stands_before_a_size(typed: str) -> None:
+    found = fact(f"rails {typed}")
+    assert said(found)["count"] == 4
+    assert isinstance(found.get("section"), Section)
+
+
+def test_a_count_stands_before_a_length_too() -> None:
+    assert said(fact("bays 4 @ 8 ft")) == {"count": 4, "length": pytest.approx(2.4384)}
+
+
+def test_a_times_sign_behind_a_nail_counts() -> None:
+    found = fact("pins 20d ×5")
+    assert found.get("nail") == Nail(20, "20d")
+    assert said(found)["count"] == 5
+
+
+def test_a_times_sign_between_a_count_and_a_size_is_asked_about() -> None:
+    (slip,) = slips("piece 4 x 2x4, 1.9 m")
+    assert slip.name == "count-or-size"
+    assert "4 of 2x4" in slip.says
+
+
+def test_three_figures_are_a_trade_size_and_its_length_in_feet() -> None:
+    section = fact("bar 2x4x8").get("section")
+    assert isinstance(section, Section)
+    assert section.length_m == pytest.approx(2.4384)
+    (slip,) = all_slips("bar 2x4x8")
+    assert (slip.name, slip.level) == ("third-is-length", "note")
+    assert "8 ft long" in slip.says
+
+
+def test_how_three_figures_are_read_is_said_once() -> None:
+    text = "yard\n  (none)\nframe A, net frame\n  bar 2x4x8\nframe B, net frame\n  bar 2x4x8\n"
+    assert [slip.name for slip in read(text).mistakes] == ["third-is-length"]
+
+
+@pytest.mark.parametrize(
+    ("line", "name"),
+    [
+        ("bays 3 of 1200", "no-unit"),
+        ("posts 2x2, 6 ft 2", "two-readings"),
+        ("grow cucumber, 5 in Long Bed", "inches-or-in"),
+        ("posts 2x2,8 ft", "two-readings"),
+        ("bays 3 of 1,200 mm", "two-readings"),
+        ("posts 45x45 mm, 1.200 m", "two-readings"),
+        ("posts 2x2, 1 m 20", "two-readings"),
+        ("bays 2 x 8 ft", "count-or-size"),
+    ],
+)
+def test_what_can_be_meant_two_ways_is_asked_and_never_guessed(line: str, name: str) -> None:
+    asked = slips(line)
+    assert [slip.name for slip in asked] == [name]
+    assert asked[0].says.rstrip(". ").endswith(("?", "say", "first", "Bed`"))
+    assert not fact(line).whole
+
+
+# -- names ------------------------------------------------------------------------------------
+def test_a_cultivar_may_hold_an_apostrophe_in_either_quotes() -> None:
+    assert fact("rose 'Gardener's Apricot'", "border").get("cultivar") == "Gardener's Apricot"
+    assert fact('rose "Bees\' Choice"', "border").get("cultivar") == "Bees' Choice"
+    assert fact("rose 'Bees' Choice'", "border").get("cultivar") == "Bees' Choice"
+
+
+@pytest.mark.parametrize(
+    ("line", "texts"),
+    [
+        ("log Aug 14. Bar bowed 3 in.", ["Aug 14. Bar bowed 3 in."]),
+        ("log 3 Jan: 41 degrees, shade cloth on", ["3 Jan: 41 degrees", "shade cloth on"]),
+        ("log 2 August, Bean Net, picked 1.4 kg", ["2 August", "Bean Net", "picked 1.4 kg"]),
+    ],
+)
+def test_a_log_keeps_its_words(line: str, texts: list[str]) -> None:
+    assert list(block(line).head.all("text")) == texts
+
+
+@pytest.mark.parametrize(
+    ("line", "word"),
+    [
+        ("prop in the middle of every bar", "prop"),
+        ("tie with the tarred twine", "tie"),
+        ("hinges at the foot", "hinges"),
+        ("painted 2022", "painted"),
+        ("brace 2x4", "brace"),
+        ("stays 2, square to the row", "stays"),
+        ("prop", "prop"),
+    ],
+)
+def test_parts_are_facts_of_their_frame(line: str, word: str) -> None:
+    assert fact(line).word == word
+    assert not slips(line)
+
+
+@pytest.mark.parametrize(
+    ("line", "slot", "value"),
+    [
+        ("wires 1, at 2 m, 250 N", "pull", 250.0),
+        ("wire 12.5 gauge at 5 ft, 250 lb", "pull", pytest.approx(1112.06, abs=0.01)),
+        ("wires 3, tension 300 N", "pull", 300.0),
+        ("posts 2x2, 8 ft, in sleeves", "set", "sleeves"),
+        ("posts 4x4, 8 ft, in concrete", "set", "concrete"),
+        ("end posts 2 of 4 in round, 8 ft, leaning", "lean", "leaning"),
+        ("net 5 ft x 16 ft, from 12 in up", "start", pytest.approx(0.3048)),
+        ("lights 4 of 24 in x 4 ft, 1 in between", "gap", pytest.approx(0.0254)),
+        ("lights 4, 2 in bars between", "gap", pytest.approx(0.0508)),
+        ("fabric 2.5 m wide, stapled", "held", "stapled"),
+        ("rails 2x4, along the tops", "where", "along the tops"),
+    ],
+)
+def test_the_rarer_parts_can_be_said(line: str, slot: str, value: object) -> None:
+    assert said(fact(line))[slot] == value
+    assert fact(line).whole
+
+
+def test_a_net_needs_no_bar_and_a_wire_may_be_the_ridge() -> None:
+    text = "frame Sweet Peas, crossed row\n  poles 20, 8 ft\n  wire at 6 ft\n  net 5 ft x 16 ft\n"
+    assert not read(text).mistakes
+
+
+# -- people called May ------------------------------------------------------------------------
+def test_months_are_dates_only_where_a_date_is_waited_for() -> None:
+    assert fact("person May, reach 5 ft 8 in", "garden").get("name") == "May"
+    assert fact("person June", "garden").get("name") == "June"
+    assert fact("picked by May").get("person") == "May"
+    when = fact("ready by May").get("date")
+    assert isinstance(when, When)
+
+
+# -- lists and lengths ------------------------------------------------------------------------
+@pytest.mark.parametrize(
+    "line",
+    [
+        "wires 3, at 45 cm, 90 cm and 150 cm",
+        "wires 3 at 45, 90 and 150 cm",
+        "wires at 45 cm, 90 cm, 1.5 m",
+        "wires at 45 and 90 and 150 cm",
+    ],
+)
+def test_heights_in_a_list_share_the_unit_that_closes_it(line: str) -> None:
+    heights = [value.value for value in fact(line).all("heights") if isinstance(value, Measure)]
+    assert heights == pytest.approx([0.45, 0.9, 1.5])
+
+
+def test_lines_may_go_without_commas() -> None:
+    found = fact("posts 2x2 8 ft 18 in down 6 ft 6 in up")
+    assert said(found) == said(fact("posts 2x2, 8 ft, 18 in down, 6 ft 6 in up"))
+
+
+def test_a_count_may_stand_before_the_word() -> None:
+    assert said(fact("6 poles, 8 ft")) == said(fact("poles 6, 8 ft"))
+    assert said(fact("2 bays of 8 ft")) == said(fact("bays 2 of 8 ft"))
+
+
+def test_a_remark_between_two_words_does_not_part_them() -> None:
+    found = fact("posts 2x2, 8 ft (the straight ones) long, 18 in down")
+    assert found.remark == "(the straight ones)"
+    assert said(found)["length"] == pytest.approx(2.4384)
+    assert found.whole
+
+
+def test_several_facts_may_share_a_line() -> None:
+    found = facts("back 2x12, front 2x8, 4 lights", "cover")
+    assert [one.word for one in found] == ["back", "front"]
+
+
+@pytest.mark.parametrize(
+    ("line", "relation", "name", "distance_m", "part", "along_m"),
+    [
+        ("in Long Bed", "in", "Long Bed", None, "", None),
+        ("north end", "", "", None, "north end", None),
+        ("middle", "", "", None, "middle", None),
+        ("in the middle", "", "", None, "middle", None),
+        ("in the middle of Long Bed", "in", "Long Bed", None, "middle", None),
+        ("at the north end of Long Bed", "in", "Long Bed", None, "north end", None),
+        ("south-west corner of Long Bed", "in", "Long Bed", None, "south-west corner", None),
+        ("in Middle Bed", "in", "Middle Bed", None, "", None),
+        ("in North End Bed", "in", "North End Bed", None, "", None),
+        ("from 1 m to 4 m along", "", "", None, "", (1.0, 4.0)),
+        ("from 1 to 4 m", "", "", None, "", (1.0, 4.0)),
+        ("on House Wall", "on", "House Wall", None, "", None),
+        ("0.5 m north of Larch Bed", "north", "Larch Bed", 0.5, "", None),
+        ("south of the shed", "south", "the shed", None, "", None),
+        ("to the south of the shed", "south", "the shed", None, "", None),
+        ("5 m south of Seed Box", "south", "Seed Box", 5.0, "", None),
+        ("40 cm from the wall", "from", "the wall", 0.4, "", None),
+        ("60 cm off Main Path", "from", "Main Path", 0.6, "", None),
+        ("over the blueberries", "over", "the blueberries", None, "", None),
+        ("along the drive", "along", "the drive", None, "", None),
+        ("on the west side", "", "", None, "west side", None),
+    ],
+)
+def test_a_place_is_said_in_plain_words(
+    line: str,
+    relation: str,
+    name: str,
+    distance_m: float | None,
+    part: str,
+    along_m: tuple[float, float] | None,
+) -> None:
+    (spot,) = block(f"frame Bean Net, net frame, {line}").head.all("spot")
+    assert spot == Spot(relation, name, distance_m, part, along_m, line)
