@@ -2,18 +2,22 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
 from functools import partial
+from typing import TYPE_CHECKING
 
 from plantframe.advice.edits import other_crop, set_fact, together
 from plantframe.advice.findings import Finding, Rule, Words
 from plantframe.frozen import frozen
-from plantframe.language.edits import Edit
-from plantframe.mechanics.ranges import Range
-from plantframe.season.frames import WorkedFrame
 from plantframe.season.loads import LIKELY, TIMES, Load, grade
-from plantframe.season.season import Season
 from plantframe.season.units import Shown, times
+
+if TYPE_CHECKING:
+    from collections.abc import Iterable
+
+    from plantframe.language.edits import Edit
+    from plantframe.mechanics.ranges import Range
+    from plantframe.season.frames import WorkedFrame
+    from plantframe.season.season import Season
 
 
 @frozen
@@ -47,30 +51,26 @@ def check(frame: WorkedFrame, _season: Season) -> Iterable[Finding]:
             heaviest.name, load.part, load, listed, frame.figure("bays.length") or load.span_m
         ),
         ratio=ratio,
-        by=_by(frame),
+        by=frame.wanted_by,
         candidates=partial(_ways_out, frame, load),
     )
 
 
 def _listed(frame: WorkedFrame) -> bool:
-    """The trade grows just this on just such a bay: said, not warned of."""
+    """The trade grows just this on just such a bay or face: said, not warned of."""
     plant = frame.heaviest.planting.plant if frame.heaviest else None
-    bay = frame.figure("bays.length")
-    structure = frame.structure
-    if structure is None or plant is None or bay is None or frame.said.keys() & {"bar.width"}:
+    structure, load = frame.structure, frame.load
+    if structure is None or plant is None or load is None:
         return False
-    return any(
-        suited.plant == plant and suited.bay is not None and bay <= (suited.bay.high or 0) + 0.02
-        for suited in structure.suits
-    )
-
-
-def _by(frame: WorkedFrame) -> object:
-    ready = frame.frame.ready_by
-    if ready is not None:
-        return ready.day
-    days = [one.in_ground.day for one in frame.plantings if one.in_ground]
-    return min(days, default=None)
+    suited = next((one for one in structure.suits if one.plant == plant), None)
+    if suited is None:
+        return False
+    if load.stick is None:
+        return suited.bay is None  # a face with no bar to it: there is one size of it
+    bay = frame.figure("bays.length")
+    if suited.bay is None or bay is None or "bar.width" in frame.said:
+        return False
+    return bay <= (suited.bay.high or 0) + 0.02
 
 
 def _ways_out(frame: WorkedFrame, load: Load) -> Iterable[Edit]:
@@ -84,9 +84,9 @@ def _ways_out(frame: WorkedFrame, load: Load) -> Iterable[Edit]:
                 line = f"bays {bays * parts:.0f} of {shown.typed(half)}"
                 says = "a post in the middle of each bay" if parts == 2 else "two posts more a bay"
                 yield set_fact(frame.frame, "bays", line, f"{line} ({says})")
-        stout = "2x4, on edge" if frame.garden.imperial else "45x95 mm, on edge"
-        pins = "40d"
-        bar = f"bar {stout}"
+        # on edge, with a pin long enough to hold below it
+        stout, pins = ("2x4", "40d") if frame.garden.imperial else ("45x70 mm", "125 mm")
+        bar = f"bar {stout}, on edge"
         yield together(
             f"{bar}, with pins {pins}",
             set_fact(frame.frame, "bar", bar),
