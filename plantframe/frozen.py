@@ -1,9 +1,9 @@
-"""`frozen`: value classes that cannot be changed once made, cheap enough to have a hundred of.
+"""`frozen`: value classes that cannot be changed once made, cheap enough for a hundred.
 
-They behave as `dataclass(frozen=True)` does: fields from annotations, equal by value, hashable, with
-a readable form. The standard decorator compiles seven methods for every class, half a millisecond
-each time the program starts; here one method is compiled and the others are shared. Type checkers
-treat both alike.
+They behave as `dataclass(frozen=True)` does: fields from annotations, equal by value, hashable,
+with a readable form. The standard decorator compiles seven methods for every class, half a
+millisecond each time the program starts; here one method is compiled and the others are shared.
+Type checkers treat both alike.
 """
 
 from __future__ import annotations
@@ -14,7 +14,8 @@ if TYPE_CHECKING:
     from typing import dataclass_transform
 else:
 
-    def dataclass_transform(**_options: object) -> Any:
+    def dataclass_transform(**_options: object):  # noqa: ANN201 - no type checker comes here
+        """Do nothing: the standard decorator costs an import and only speaks to type checkers."""
         return lambda decorator: decorator
 
 
@@ -32,25 +33,27 @@ def frozen(cls: type[T]) -> type[T]:
     A default stands after the field's annotation and is shared by all values, so it must be one
     that cannot change.
     """
-    names = tuple(getattr(cls, "FIELDS", ())) + tuple(cls.__dict__.get("__annotations__", ()))
+    own = cls.__dict__.get("__annotations__", ())  # noqa: RUF063 - its own, not its parents'
+    names = tuple(getattr(cls, "FIELDS", ())) + tuple(own)
     defaults = {name: getattr(cls, name) for name in names if hasattr(cls, name)}
     arguments = "".join(
         f", {name}=_default_{name}" if name in defaults else f", {name}" for name in names
     )
     body = "".join(f"\n    d[{name!r}] = {name}" for name in names) or "\n    pass"
     known: dict[str, Any] = {f"_default_{name}": value for name, value in defaults.items()}
-    exec(f"def __init__(self{arguments}):\n    d = self.__dict__{body}", known)  # noqa: S102
+    text = f"def __init__(self{arguments}):\n    d = self.__dict__{body}"
+    exec(text, known)  # noqa: S102 - names of fields, written in this program
     init = known["__init__"]
     init.__qualname__ = f"{cls.__qualname__}.__init__"
     cls.FIELDS = names  # type: ignore[attr-defined]
     cls.__init__ = init  # type: ignore[method-assign]
-    cls.__setattr__ = _refuse  # type: ignore[assignment, method-assign]
-    cls.__delattr__ = _refuse  # type: ignore[assignment, method-assign]
+    cls.__setattr__ = _refuse  # type: ignore[method-assign]
+    cls.__delattr__ = _refuse  # type: ignore[method-assign]
     if "__eq__" not in cls.__dict__:
-        cls.__eq__ = _equal  # type: ignore[assignment, method-assign]
-        cls.__hash__ = _hash  # type: ignore[assignment, method-assign]
+        cls.__eq__ = _equal  # type: ignore[method-assign]
+        cls.__hash__ = _hash  # type: ignore[method-assign]
     if "__repr__" not in cls.__dict__:
-        cls.__repr__ = _shown  # type: ignore[assignment, method-assign]
+        cls.__repr__ = _shown  # type: ignore[method-assign]
     return cls
 
 
@@ -61,25 +64,27 @@ def replace(value: T, **changes: object) -> T:
     return type(value)(**fields)
 
 
-def _values(self: Any) -> tuple[Any, ...]:
+def _values(self: object) -> tuple[object, ...]:
     own = self.__dict__
-    return tuple(own[name] for name in self.FIELDS)
+    return tuple(own[name] for name in self.FIELDS)  # type: ignore[attr-defined]
 
 
-def _equal(self: Any, other: object) -> bool:
+def _equal(self: object, other: object) -> bool:
     if self is other:
         return True
     if type(self) is not type(other):
-        return NotImplemented
+        return False
     return _values(self) == _values(other)
 
 
-def _hash(self: Any) -> int:
+def _hash(self: object) -> int:
     return hash(_values(self))
 
 
-def _shown(self: Any) -> str:
-    fields = ", ".join(f"{name}={self.__dict__[name]!r}" for name in self.FIELDS)
+def _shown(self: object) -> str:
+    own = self.__dict__
+    names: tuple[str, ...] = self.FIELDS  # type: ignore[attr-defined]
+    fields = ", ".join(f"{name}={own[name]!r}" for name in names)
     return f"{type(self).__qualname__}({fields})"
 
 

@@ -65,7 +65,7 @@ def write(path: Path, value: object) -> None:
     stamp, kept = found
     fresh = kept.with_suffix(f".{os.getpid()}")
     try:
-        fresh.write_bytes(marshal.dumps((stamp, value)))
+        fresh.write_bytes(marshal.dumps((stamp, value)))  # type: ignore[arg-type]
         fresh.replace(kept)  # at once, so that nobody meets half a file
     except (OSError, ValueError):
         fresh.unlink(missing_ok=True)  # a value that cannot be kept is read again next time

@@ -79,7 +79,7 @@ def _rules_for(kind: str, *, alone: bool) -> tuple[Rule, ...]:
     return tuple(rule for rule in rules() if rule.looks_at == kind and rule.alone is alone)
 
 
-def _of_itself(kind: str, subject: Any, season: Season) -> tuple[Found, ...]:
+def _of_itself(kind: str, subject: object, season: Season) -> tuple[Found, ...]:
     """What the rules that look at nothing else find in a subject, asked once of each.
 
     While offers are tried, most frames are the very same in plan after plan.

@@ -2,14 +2,15 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable
-from datetime import date
 from itertools import islice
 from typing import TYPE_CHECKING, Any
 
 from plantframe.frozen import frozen
 
 if TYPE_CHECKING:
+    from collections.abc import Callable, Iterable
+    from datetime import date
+
     from plantframe.language.edits import Edit
     from plantframe.language.mistakes import Where
     from plantframe.mechanics.ranges import Range

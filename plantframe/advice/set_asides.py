@@ -13,7 +13,7 @@ from plantframe.language.reader import nearest
 if TYPE_CHECKING:
     from collections.abc import Callable, Iterable
 
-    from plantframe.plan.things import Plan, SetAside
+    from plantframe.plan.things import Bed, Frame, Plan, SetAside, Thing
     from plantframe.season.season import Season
 
 # A cause has clearly worsened when it is a quarter more than what was accepted.
@@ -90,7 +90,11 @@ def settle(
 
 
 def _by_block(plan: Plan) -> list[tuple[str, tuple[SetAside, ...]]]:
-    holders = (*plan.frames.values(), *plan.beds.values(), *plan.things.values())
+    holders: tuple[Frame | Bed | Thing, ...] = (
+        *plan.frames.values(),
+        *plan.beds.values(),
+        *plan.things.values(),
+    )
     own = [(holder.name, holder.set_asides) for holder in holders]
     return [*own, ("", plan.garden.set_asides)]
 

@@ -7,11 +7,11 @@ from typing import TYPE_CHECKING
 from plantframe.language.slots import Section
 from plantframe.mechanics.ground import SOILS
 from plantframe.season.loads import Push
-from plantframe.season.units import Shown
 
 if TYPE_CHECKING:
     from plantframe.answers.answers import Answers
     from plantframe.season.frames import WorkedFrame
+    from plantframe.season.units import Shown
 
 DEFAULT_REACH_M = 2.0
 # Of all that an entry assumes, what a load or a fit rests on.
@@ -31,9 +31,10 @@ def assumed(answers: Answers) -> list[str]:
     pushes = [frame.push for frame in season.frames.values() if frame.push is not None]
     if pushes and not garden.wind:
         out.append("an average place for wind")
-    if any(isinstance(push, Push) and push.ground is not None for push in pushes):
-        if not garden.soil and not all(frame.bed and frame.bed.soil for frame in _loaded(answers)):
-            out.append("firm loam")
+    dug = any(isinstance(push, Push) and push.ground is not None for push in pushes)
+    known = garden.soil or all(frame.bed and frame.bed.soil for frame in _loaded(answers))
+    if dug and not known:
+        out.append("firm loam")
     if season.frames and not any(person.reach_m for person in garden.people):
         out.append(f"hand reach {shown.length(DEFAULT_REACH_M)}")
     if _nominal(answers) and not garden.timber:

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import subprocess
 from datetime import timedelta
-from pathlib import Path
 from typing import TYPE_CHECKING
 
 from plantframe.answers.answers import Answers
@@ -12,6 +11,7 @@ from plantframe.answers.answers import Answers
 if TYPE_CHECKING:
     from collections.abc import Callable
     from datetime import date
+    from pathlib import Path
 
     from plantframe.plan.things import SetAside
 
@@ -24,7 +24,8 @@ def as_it_was(answers: Answers, on: date) -> Answers | None:
     if path is None:
         return None
     folder = path.parent
-    commit = _git(folder, "rev-list", "-1", f"--before={on.isoformat()}T23:59:59", "HEAD", "--", ".")
+    by = f"--before={on.isoformat()}T23:59:59"
+    commit = _git(folder, "rev-list", "-1", by, "HEAD", "--", ".")
     if not commit:
         return None
     texts = {}
@@ -40,7 +41,7 @@ def as_it_was(answers: Answers, on: date) -> Answers | None:
 def _git(folder: Path, *words: str, strip: bool = True) -> str:
     """What git says, or nothing where it says no."""
     try:
-        done = subprocess.run(
+        done = subprocess.run(  # noqa: S603 - words of ours and names of the plan's own files
             ["git", "-C", str(folder), *words],  # noqa: S607 - the gardener's own git
             capture_output=True,
             timeout=PATIENCE_S,

@@ -63,7 +63,7 @@ def _reads_as_well(before: Answers, after: Answers) -> bool:
 
 def offers_for_slip(answers: Answers, slip: Mistake) -> tuple[Edit, ...]:
     """The edits that cure a slip of the text and bring no other."""
-    out = []
+    out: list[Edit] = []
     for edit in slip.candidates[:MOST_TRIED]:
         if len(out) == MOST_OFFERS:
             break
@@ -85,7 +85,7 @@ def ways_back_in(answers: Answers, reject: Reject) -> tuple[Edit, ...]:
     """The edits that let a rejected pairing back in and wake nothing graver than a note."""
     from plantframe.pairing.advisor import is_back_in
 
-    out = []
+    out: list[Edit] = []
     for edit in reject.candidates[:MOST_TRIED]:
         if len(out) == MOST_OFFERS:
             break

@@ -5,7 +5,9 @@ from __future__ import annotations
 import sys
 from typing import TYPE_CHECKING, Any
 
+from plantframe.advice.findings import Rule
 from plantframe.catalogue import reading as catalogue
+from plantframe.catalogue.entries import Material, Plant, Source, Step, Structure
 from plantframe.catalogue.mistakes import CatalogueError
 from plantframe.catalogue.names import all_names
 from plantframe.catalogue.sourced import Sourced
@@ -17,11 +19,10 @@ if TYPE_CHECKING:
     import argparse
     from collections.abc import Iterator, Mapping
 
-    from plantframe.advice.findings import Rule
-    from plantframe.catalogue.entries import Material, Plant, Source, Structure
     from plantframe.catalogue.workings import Worked
     from plantframe.commands.screen import Screen
 
+Entry = Plant | Structure | Material | Rule
 KINDS = ("plants", "structures", "materials", "rules", "sources")
 # Words of an entry as they stand in a sentence, where they differ from the field's own name.
 _SKIP = {
@@ -75,10 +76,10 @@ def run(given: argparse.Namespace) -> int:
     return FINE
 
 
-def _entries(name: str) -> list[Any]:
+def _entries(name: str) -> list[Entry]:
     from plantframe.advice.engine import rule_named
 
-    out: list[Any] = []
+    out: list[Entry | None] = []
     try:
         out += [catalogue.plant(one) for one in catalogue.plants_named(name)]
         out += [catalogue.structure(one) for one in catalogue.structures_named(name)]
@@ -162,15 +163,16 @@ def figures(entry: object) -> Iterator[tuple[str, Sourced]]:
 
 
 # ---- entries on the screen ------------------------------------------------------------------
-def show_entry(entry: Any, screen: Screen) -> None:
+def show_entry(entry: Entry, screen: Screen) -> None:
     """Print one entry."""
-    kind = type(entry).__name__
-    {
-        "Plant": _plant,
-        "Structure": _structure,
-        "Material": _material,
-        "Rule": _rule,
-    }[kind](entry, screen)
+    if isinstance(entry, Plant):
+        _plant(entry, screen)
+    elif isinstance(entry, Structure):
+        _structure(entry, screen)
+    elif isinstance(entry, Material):
+        _material(entry, screen)
+    elif isinstance(entry, Rule):
+        _rule(entry, screen)
 
 
 def _rows(pairs: list[tuple[str, Sourced]], screen: Screen) -> None:
@@ -179,8 +181,7 @@ def _rows(pairs: list[tuple[str, Sourced]], screen: Screen) -> None:
     rows = []
     for words, value in pairs:
         rows.append((words, figure(value), origin(value)))
-        for other in value.also:
-            rows.append(("– also", figure(other), origin(other)))
+        rows += [("– also", figure(other), origin(other)) for other in value.also]
     if rows:
         table(rows, ("", "", "from"), screen)
 
@@ -287,22 +288,11 @@ def _dangers(structure: Structure, screen: Screen) -> None:
 
 
 def _steps(structure: Structure, screen: Screen) -> None:
-    if not structure.steps:
-        return
-    screen.heading("In this order")
-    for place, step in enumerate(structure.steps, start=1):
-        tail = []
-        if step.hands > 1:
-            tail.append(f"{step.hands} people" + (f"; alone: {step.alone}" if step.alone else ""))
-        if step.not_yet:
-            tail.append(f"not yet: {step.not_yet}")
-        if step.wait is not None:
-            tail.append(f"then wait {figure(step.wait.days)} for {step.wait.for_}")
-        if step.stop:
-            tail.append("a good place to stop")
-        extra = f" ({'; '.join(tail)})" if tail else ""
-        screen.labelled(f"{place:2}.", f"{step.do}{extra}", "")
-    screen.labelled("Late:", f"{structure.late.because}.", "")
+    if structure.steps:
+        screen.heading("In this order")
+        for place, step in enumerate(structure.steps, start=1):
+            screen.labelled(f"{place:2}.", f"{step.do}{_about(step)}", "")
+        screen.labelled("Late:", f"{structure.late.because}.", "")
     if structure.down:
         screen.heading("Taking down")
         for place, step in enumerate(structure.down, start=1):
@@ -310,10 +300,23 @@ def _steps(structure: Structure, screen: Screen) -> None:
     if structure.storage:
         screen.labelled("Store:", structure.storage, "")
     for care in structure.care:
-        when = care.season or care.event
         every = f"every {figure(care.every)}" if care.every is not None else ""
-        told = ", ".join(part for part in (every, when) if part)
+        told = ", ".join(part for part in (every, care.season or care.event) if part)
         screen.labelled("Care:", f"{care.do} ({told})", "")
+
+
+def _about(step: Step) -> str:
+    """Hands, what must wait, and where one may stop, in brackets after the step."""
+    tail = []
+    if step.hands > 1:
+        tail.append(f"{step.hands} people" + (f"; alone: {step.alone}" if step.alone else ""))
+    if step.not_yet:
+        tail.append(f"not yet: {step.not_yet}")
+    if step.wait is not None:
+        tail.append(f"then wait {figure(step.wait.days)} for {step.wait.for_}")
+    if step.stop:
+        tail.append("a good place to stop")
+    return f" ({'; '.join(tail)})" if tail else ""
 
 
 def _material(material: Material, screen: Screen) -> None:
@@ -353,7 +356,7 @@ def show_list(kind: str, screen: Screen) -> None:
     """Print all of a kind, a line each."""
     from plantframe.commands.screen import table
 
-    rows = [_list_row(kind, one) for one in _all(kind)]
+    rows = [_list_row(one) for one in _all(kind)]
     heads = {
         "plants": ("plant", "holds on", "what is said of it"),
         "structures": ("structure", "stays", "what it is"),
@@ -388,14 +391,14 @@ def _all(kind: str) -> list[Any]:
     return [entry for entry in out if entry is not None]
 
 
-def _list_row(kind: str, entry: Any) -> tuple[str, str, str]:
-    if kind == "plants":
+def _list_row(entry: Entry | Source) -> tuple[str, str, str]:
+    if isinstance(entry, Plant):
         return entry.name, figure(entry.holds_on) if entry.holds_on else "", entry.says
-    if kind == "structures":
+    if isinstance(entry, Structure):
         return entry.name, "a season" if entry.seasonal else "years", entry.says
-    if kind == "materials":
+    if isinstance(entry, Material):
         return entry.name, entry.kind, entry.says
-    if kind == "rules":
+    if isinstance(entry, Rule):
         return entry.name, ", ".join(entry.levels), entry.summary
     return entry.key, str(_borne().get(entry.key, 0)), _source_words(entry)
 
@@ -426,10 +429,9 @@ def list_data(kind: str) -> list[dict[str, Any]]:
     return [entry_data(entry) for entry in _all(kind)]
 
 
-def entry_data(entry: Any) -> dict[str, Any]:
+def entry_data(entry: Entry | Source) -> dict[str, Any]:
     """An entry as data."""
-    kind = type(entry).__name__
-    if kind == "Rule":
+    if isinstance(entry, Rule):
         from plantframe.answers.examples import cases_count
 
         return {
@@ -442,16 +444,13 @@ def entry_data(entry: Any) -> dict[str, Any]:
             "reviewed": entry.reviewed,
             "cases": cases_count(entry),
         }
-    if kind == "Source":
-        data = _plain(entry)
-        assert isinstance(data, dict)
-        return {**data, "figures": _borne().get(entry.key, 0)}
-    data = _plain(entry)
-    assert isinstance(data, dict)
+    data: dict[str, Any] = _plain(entry)
+    if isinstance(entry, Source):
+        data["figures"] = _borne().get(entry.key, 0)
     return data
 
 
-def _plain(value: Any) -> Any:
+def _plain(value: Any) -> Any:  # noqa: ANN401 - whatever an entry may hold
     """Any value of the catalogue as lists, mappings, words and figures."""
     if isinstance(value, Sourced):
         out: dict[str, Any] = {"basis": value.basis}

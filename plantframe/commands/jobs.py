@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 import sys
-from datetime import timedelta
 from itertools import groupby
-from typing import TYPE_CHECKING, Any
+from typing import TYPE_CHECKING
 
+from plantframe.jobs.choosing import of_day, of_frame, of_person, of_week, walk
+from plantframe.jobs.data import as_data
 from plantframe.jobs.job import OWN
 from plantframe.jobs.listing import jobs_of
 from plantframe.season.units import day, listed, plural
@@ -21,17 +22,21 @@ if TYPE_CHECKING:
     from plantframe.jobs.job import Job
     from plantframe.jobs.listing import Jobs
 
-WALK = 8  # lines of a ten-minute walk
 WEEKDAYS = ("Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun")
 
 
 def run(given: argparse.Namespace, today: date) -> int:
     """Print the jobs that were asked for."""
+    from plantframe.commands import job_pages
     from plantframe.commands.main import FINE, Refused, one_answer, write_json
     from plantframe.commands.screen import Screen
 
     answers = one_answer(given.plan, today)
     jobs = jobs_of(answers.season)
+    page = job_pages.asked_for(given)
+    if page is not None:
+        page(answers, jobs, given, None if given.json else Screen.of(sys.stdout))
+        return FINE
     chosen = choose(answers, jobs, given)
     if given.frame and not chosen and given.frame.lower() not in _blocks(answers, jobs):
         names = listed(sorted({job.block for job in jobs.jobs}), "or")
@@ -39,7 +44,10 @@ def run(given: argparse.Namespace, today: date) -> int:
     if given.json:
         write_json({"plan": answers.plan.name, **as_data(jobs, chosen)})
         return FINE
-    show(answers, jobs, chosen, Screen.of(sys.stdout), short=given.walk)
+    screen = Screen.of(sys.stdout)
+    show(answers, jobs, chosen, screen, short=given.walk)
+    if given.day is not None:
+        job_pages.who_does_what(chosen, jobs.sharing, given.day, screen)
     return FINE
 
 
@@ -49,40 +57,26 @@ def _blocks(answers: Answers, jobs: Jobs) -> set[str]:
     }
 
 
-def choose(answers: Answers, jobs: Jobs, given: argparse.Namespace) -> list[Job]:
+def choose(answers: Answers, jobs: Jobs, given: argparse.Namespace) -> tuple[Job, ...]:
     """The jobs of a day, a week, a person, a frame or a walk; all of them where none is named."""
-    chosen = list(jobs.jobs)
-    if given.day is not None:
-        chosen = [job for job in chosen if _falls(job, given.day, given.day)]
-    if given.week is not None:
-        first = given.week - timedelta(days=given.week.weekday())
-        chosen = [job for job in chosen if _falls(job, first, first + timedelta(days=6))]
-    if given.person:
-        name = given.person.lower()
-        chosen = [job for job in chosen if not job.who or name in {who.lower() for who in job.who}]
-    if given.frame:
-        chosen = [job for job in chosen if job.block.lower() == given.frame.lower()]
+    from plantframe.commands.main import Refused
+
+    chosen = jobs.jobs
     if given.walk:
-        today = answers.today
-        soon = today + timedelta(days=1)
-        near = [job for job in chosen if job.kind != "build" and _falls(job, today, soon)]
-        chosen = near[:WALK]
+        chosen = walk(chosen, given.day or answers.today)
+    elif given.day is not None:
+        chosen = of_day(chosen, given.day)
+    if given.week is not None:
+        chosen = of_week(chosen, given.week)
+    if given.person:
+        people = [person.name for person in answers.plan.garden.people]
+        known = {one.lower() for one in (*people, *(who for job in chosen for who in job.who))}
+        if people and given.person.lower() not in known:
+            raise Refused(f"Nobody here is called “{given.person}”; there is {listed(people)}.")
+        chosen = of_person(chosen, given.person)
+    if given.frame:
+        chosen = of_frame(chosen, given.frame)
     return chosen
-
-
-def _falls(job: Job, first: date, last: date) -> bool:
-    """Is the job, or a round of it, down for one of these days?"""
-    if job.planned is None or job.planned > last:
-        return False
-    if job.every_days is None:
-        return job.planned >= first
-    if job.until is not None and job.until < first:
-        return False
-    if job.planned >= first:
-        return True
-    step = max(job.every_days[0], 1)
-    rounds = -(-(first - job.planned).days // step)
-    return job.planned + timedelta(days=rounds * step) <= last
 
 
 # ---- on the screen --------------------------------------------------------------------------
@@ -115,12 +109,17 @@ def show(
         screen.wrapped(f"Left out: {job.says}.", "", "  ")
 
 
+def dated(planned: date) -> str:
+    """A day with its weekday and year: Sat 15 May 2027."""
+    return f"{WEEKDAYS[planned.weekday()]} {day(planned)} {planned.year}"
+
+
 def _group(job: Job) -> tuple[str, str, str]:
     """Jobs of one day and one block stand together, with the day they must be done by."""
     if job.planned is None:
         when = job.whenever[:1].upper() + job.whenever[1:] if job.whenever else "Any time"
     else:
-        when = f"{WEEKDAYS[job.planned.weekday()]} {day(job.planned)} {job.planned.year}"
+        when = dated(job.planned) + (f", {job.half}" if job.half else "")
     by = ""
     if job.latest is not None and job.every_days is None and job.latest != job.planned:
         by = f"by {day(job.latest)}"
@@ -130,9 +129,14 @@ def _group(job: Job) -> tuple[str, str, str]:
 def _job(job: Job, number: int, screen: Screen) -> None:
     screen.labelled(f"[ ] {number:3}.", _sentence(job), "")
     pad = " " * 10
-    if job.hands > 1:
+    if job.short:
+        alone = f"Alone: {job.alone}." if job.alone else f"It wants {job.hands}: ask for a hand."
+        screen.wrapped(alone, pad)
+    elif job.hands > 1:
         alone = f" Alone: {job.alone}." if job.alone else ""
         screen.wrapped(f"{job.hands} people.{alone}", pad)
+    if job.power:
+        screen.wrapped("It needs a socket: do it at the house.", pad)
     if job.dont_yet:
         screen.wrapped(f"Not yet: {job.dont_yet}.", pad)
     if job.how:
@@ -153,9 +157,9 @@ def _sentence(job: Job) -> str:
     if job.place:
         told.append(job.place)
     if job.minutes is not None:
-        told.append(_minutes(job.minutes))
+        told.append(minutes_words(job.minutes))
     if job.every_days is not None:
-        told.append(_every(job.every_days, job.until))
+        told.append(every_words(job.every_days, job.until))
     if job.who:
         told.append(listed(list(job.who)))
     if job.tools:
@@ -164,7 +168,8 @@ def _sentence(job: Job) -> str:
     return f"{job.does} ({extra})" if extra else job.does
 
 
-def _minutes(minutes: tuple[float, float]) -> str:
+def minutes_words(minutes: tuple[float, float]) -> str:
+    """How long: `10 min`, `15 to 25 min`, `2 to 2.5 h`."""
     low, high = (max(round(one), 1) for one in minutes)
     if high >= 90:
         hours = (round(low / 30) / 2, round(high / 30) / 2)
@@ -172,7 +177,8 @@ def _minutes(minutes: tuple[float, float]) -> str:
     return f"{low} min" if low == high else f"{low} to {high} min"
 
 
-def _every(days: tuple[int, int], until: date | None) -> str:
+def every_words(days: tuple[int, int], until: date | None) -> str:
+    """How often: `every 2 to 3 days until 10 October`."""
     low, high = days
     if low == high == 1:
         often = "every day"
@@ -183,54 +189,3 @@ def _every(days: tuple[int, int], until: date | None) -> str:
     else:
         often = f"every {low} to {high} days"
     return f"{often} until {day(until)}" if until is not None else often
-
-
-# ---- as data --------------------------------------------------------------------------------
-def as_data(jobs: Jobs, chosen: Sequence[Job]) -> dict[str, Any]:
-    """The jobs as data: the promise of the commands page."""
-    return {
-        "jobs": [job_data(job) for job in chosen],
-        "troubles": [
-            {"name": one.name, "says": one.says, "jobs": list(one.jobs)} for one in jobs.troubles
-        ],
-        "mistakes": [
-            {"name": one.name, "line": one.where.line, "file": one.where.file, "says": one.says}
-            for one in jobs.mistakes
-        ],
-        "done": [job.id for job in jobs.done],
-        "skipped": [job.id for job in jobs.skipped],
-    }
-
-
-def job_data(job: Job) -> dict[str, Any]:
-    """One job as data."""
-
-    def iso(value: date | None) -> str | None:
-        return value.isoformat() if value is not None else None
-
-    return {
-        "id": job.id,
-        "says": job.says,
-        "block": job.block,
-        "kind": job.kind,
-        "hands": job.hands,
-        "tools": list(job.tools),
-        "minutes": round(sum(job.minutes) / 2) if job.minutes else None,
-        "minutes_range": [round(one) for one in job.minutes] if job.minutes else None,
-        "after": list(job.after),
-        "earliest": iso(job.earliest),
-        "latest": iso(job.latest),
-        "planned": iso(job.planned),
-        "who": list(job.who),
-        "dont_yet": job.dont_yet or None,
-        "stop_point": job.stop_point,
-        "alone": job.alone or None,
-        "wait": job.wait or None,
-        "how": job.how or None,
-        "dangers": list(job.dangers),
-        "place": job.place or None,
-        "every_days": list(job.every_days) if job.every_days else None,
-        "until": iso(job.until),
-        "whenever": job.whenever or None,
-        "overdue": job.overdue,
-    }

@@ -19,7 +19,7 @@ FINE, STOPS, FAILED = 0, 1, 2
 TRACE = "PLANTFRAME_TRACE"  # set by those who work on plantframe
 
 
-class Refused(Exception):
+class Refused(Exception):  # noqa: N818 - what the command is, not an error of ours
     """The command cannot be carried out; the message is one plain sentence."""
 
 
@@ -48,7 +48,7 @@ def _parser() -> _Parser:
 
     def add(name: str, says: str, *, plans: str = "") -> argparse.ArgumentParser:
         one = commands.add_parser(name, help=says, description=says)
-        one.topic = name  # type: ignore[attr-defined]
+        one.topic = name
         if plans:
             nargs = None if plans == "1" else plans
             one.add_argument("plan", metavar="PLAN", nargs=nargs, help="a plan, a folder, or -")
@@ -75,6 +75,12 @@ def _parser() -> _Parser:
     jobs.add_argument("--for", dest="person", metavar="PERSON", help="one person's jobs")
     jobs.add_argument("--frame", metavar="NAME", help="the jobs of one frame or bed")
     jobs.add_argument("--walk", action="store_true", help="at most eight lines for ten minutes")
+    jobs.add_argument("--weeks", action="store_true", help="hours wanted and free, and what waits")
+    jobs.add_argument("--away", action="store_true", help="the neighbour's page while nobody is in")
+    jobs.add_argument(
+        "--before-wind", action="store_true", help="what stands today, the weakest first"
+    )
+    jobs.add_argument("--rain", type=_day, metavar="DATE", help="what a day of rain moves")
 
     why = add("why", "The working in four lines: told, assumed, sum, source.", plans="1")
     why.add_argument("about", metavar="RULE or LINE", nargs="?", help="a warning's name or a line")
@@ -110,12 +116,13 @@ def main(arguments: Sequence[str] | None = None) -> int:
         return FINE
     except KeyboardInterrupt:
         return 130
-    except Exception as error:  # noqa: BLE001 - the last net: a gardener never meets a traceback
+    except Exception as error:  # the last net: a gardener never meets a traceback
         if os.environ.get(TRACE):
             raise
         sys.stderr.write(
-            f"plantframe: something is wrong in plantframe itself ({type(error).__name__}: {error}); "
-            f"your files are as they were. With {TRACE}=1 it says where.\n"
+            "plantframe: something is wrong in plantframe itself "
+            f"({type(error).__name__}: {error}); your files are as they were. "
+            f"With {TRACE}=1 it says where.\n"
         )
         return FAILED
 
@@ -126,7 +133,7 @@ def _run(arguments: list[str]) -> int:
     if given.version:
         from plantframe import __version__
 
-        print(f"plantframe {__version__}")  # noqa: T201 - this is the screen
+        print(f"plantframe {__version__}")
         return FINE
     if given.command is None:
         parser.print_help()

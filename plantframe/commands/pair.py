@@ -19,6 +19,7 @@ if TYPE_CHECKING:
     from plantframe.answers.answers import Answers
     from plantframe.commands.screen import Screen
     from plantframe.pairing.matches import Matches, Pairing, Reject
+    from plantframe.plan.things import Want
 
 IN_FULL = 3  # pairings told with all six answers; the others are named with what to know of them
 
@@ -94,7 +95,7 @@ def asked_of(answers: Answers, name: str | None) -> list[Asking]:
     return [Asking(matches)]
 
 
-def _of_want(answers: Answers, want: Any) -> Asking:
+def _of_want(answers: Answers, want: Want) -> Asking:
     if not want.plants and want.spot is not None and want.spot.thing:
         return Asking(advisor.for_place(answers.season, want.spot.thing), want.said)
     return Asking(advisor.for_want(answers.season, want), want.said)
@@ -124,10 +125,11 @@ def _called(matches: Matches, pairing: Pairing | Reject) -> str:
     """The half of a pair that was not asked for: the frame for a plant, the plant for a frame."""
     where = pairing.frame or pairing.kind
     kind = f" ({pairing.kind})" if pairing.frame and pairing.kind != pairing.frame else ""
-    others = {one.plant for one in (*matches.ranked, *matches.rejected)}
+    everything: tuple[Pairing | Reject, ...] = (*matches.ranked, *matches.rejected)
+    others = {one.plant for one in everything}
     if len(others) == 1:
         return f"{where}{kind}"
-    supports = {(one.frame, one.kind) for one in (*matches.ranked, *matches.rejected)}
+    supports = {(one.frame, one.kind) for one in everything}
     if len(supports) == 1:
         return pairing.plant
     return f"{pairing.plant} on {where}{kind}"
@@ -144,7 +146,7 @@ def _in_full(matches: Matches, pairing: Pairing, place: int, screen: Screen) -> 
 
 
 def _in_short(matches: Matches, rest: tuple[Pairing, ...], screen: Screen) -> None:
-    """The others by name, each with what is to be minded of it alone; what all share is said once."""
+    """The others by name, each with what is to be minded of it; what most share is said once."""
     minded = {
         pairing: [reason.says for reason in pairing.reasons if reason.verdict == FAIR]
         + list(pairing.cautions)

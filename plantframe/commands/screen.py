@@ -7,7 +7,10 @@ import shutil
 import sys
 import textwrap
 from dataclasses import dataclass, field
-from typing import TextIO
+from typing import TYPE_CHECKING, TextIO
+
+if TYPE_CHECKING:
+    from collections.abc import Sequence
 
 WIDEST = 96
 NARROWEST = 40
@@ -73,7 +76,7 @@ class Screen:
         ) or [first]
 
 
-def table(rows: list[tuple[str, ...]], heads: tuple[str, ...], screen: Screen) -> None:
+def table(rows: Sequence[tuple[str, ...]], heads: tuple[str, ...], screen: Screen) -> None:
     """A table, its last column wrapped to what room there is."""
     from tabulate import tabulate
 

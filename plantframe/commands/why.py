@@ -7,7 +7,6 @@ import sys
 from typing import TYPE_CHECKING, Any
 
 from plantframe.answers.assumed import assumed, not_checked
-from plantframe.catalogue.sourced import Sourced
 from plantframe.frozen import frozen
 from plantframe.season.loads import LIKELY, TIGHT
 from plantframe.season.units import two_figures
@@ -18,6 +17,7 @@ if TYPE_CHECKING:
 
     from plantframe.advice.findings import Found
     from plantframe.answers.answers import Answers
+    from plantframe.catalogue.sourced import Sourced
     from plantframe.commands.screen import Screen
     from plantframe.season.frames import WorkedFrame
 
@@ -128,7 +128,7 @@ def aside_line(found: Found) -> str:
 
 
 def of_frame(answers: Answers, frame: WorkedFrame) -> list[Working]:
-    """What hangs on a frame and what the wind does to it, whether or not that is worth a warning."""
+    """What hangs on a frame and what the wind does to it, warned of or not."""
     shown = answers.shown
     out = []
     name = frame.frame.name

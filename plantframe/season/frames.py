@@ -90,7 +90,7 @@ class WorkedFrame:
         return value if isinstance(value, str) else ""
 
     def is_said(self, name: str) -> bool:
-        """Does the plan itself say this, and is it not assumed?"""
+        """Whether the plan itself says this, and it is not assumed."""
         return self.worked is not None and self.worked.facts.origins.get(name) == "said"
 
     @property
@@ -211,7 +211,7 @@ class WorkedFrame:
 
     @cached_property
     def push(self) -> loads.Push | None:
-        """The wind on it against its posts; None where nothing grows, nor is a net hung in the wind.
+        """The wind on it against its posts; None where nothing grows and no net hangs in the wind.
 
         A net that is a sail of its own is one with nothing growing on it.
         """

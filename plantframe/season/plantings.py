@@ -125,7 +125,7 @@ class WorkedPlanting:
 
     @cached_property
     def outdoors(self) -> tuple[date, Dated] | None:
-        """The first day there is something outdoors for frost to catch, and the date it rests on."""
+        """The first day frost can catch something outdoors, and the date it rests on."""
         planting = self.planting
         if planting.out is not None:
             return planting.out.day, planting.out

@@ -4,18 +4,27 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
-from plantframe.language.slots import Section, When
+from plantframe.language.slots import Section
 from plantframe.language.values import Measure, Nail, Number, Size, Span
 from plantframe.mechanics.section import dressed_mm
 
 if TYPE_CHECKING:
     from plantframe.language.reader import Fact
+    from plantframe.language.shapes import Slot
     from plantframe.plan.things import Frame, Garden
 
 # Words whose sticks are round where only a thickness is given.
 ROUND = frozenset({"poles", "hoops"})
+# Slots whose words may be several: `feet chained, pegged`.
+SEVERAL = frozenset({"how", "which", "hung", "held", "foot", "made"})
+# Facts of which a length is one part among others.
+OF_SEVERAL_PARTS = frozenset(
+    {"posts", "poles", "stakes", "end posts", "bar", "rails", "bays", "hooks"}
+)
 # Facts about the frame's place in the year or its care; no sum asks for them.
-APART = frozenset("grow sow done move skip ok built had wind soil sun on".split()) | {
+APART = frozenset(
+    ["grow", "sow", "done", "move", "skip", "ok", "built", "had", "wind", "soil", "sun", "on"]
+) | {
     "plant out",
     "ready by",
     "take down",
@@ -85,53 +94,57 @@ def _take(word: str, fact: Fact, garden: Garden, out: dict[str, object]) -> list
     words: list[str] = []
     for slot in fact.slots:
         value = slot.value
-        key = f"{word}.{slot.name}"
         if isinstance(value, Section):
-            width, depth, rounded = actual_m(value, garden, word)
-            out[f"{word}.width"], out[f"{word}.depth"] = width, depth
-            out[f"{word}.round"] = rounded
-            if value.length_m is not None:
-                out.setdefault(f"{word}.length", value.length_m)
-        elif isinstance(value, Size):
-            out[word if slot.name == "size" and word == "size" else key] = _sides(value)
-        elif isinstance(value, Measure):
-            if slot.name == "heights":
-                heights.append(value.value)
-            elif slot.name == "length" and _whole_word(word, fact):
-                out[word] = value.value
-            else:
-                out[key] = value.value
-        elif isinstance(value, Span) and isinstance(value.low, Measure):
-            out[key if slot.name != "apart" or word != "spacing" else word] = value.low.value
-        elif isinstance(value, Number):
-            out[key] = value.value
-        elif isinstance(value, Nail):
-            out[key] = f"{value.penny}d"
-        elif isinstance(value, str) and slot.name != "text":
-            if slot.name in {"how", "which", "hung", "held", "foot", "made"}:
-                words.append(value)
-                out[key] = " ".join(words)
-            else:
-                out[key] = value
-        elif isinstance(value, When):
-            continue
+            _take_section(word, value, garden, out)
+        elif isinstance(value, Measure) and slot.name == "heights":
+            heights.append(value.value)
+        elif isinstance(value, str) and slot.name in SEVERAL:
+            words.append(value)
+            out[f"{word}.{slot.name}"] = " ".join(words)
+        elif (plain := _plain(slot)) is not None:
+            out[_key(word, slot, fact)] = plain
     if not any(name == word or name.startswith(f"{word}.") for name in out):
         out[word] = True
     return heights
 
 
+def _take_section(word: str, section: Section, garden: Garden, out: dict[str, object]) -> None:
+    width, depth, rounded = actual_m(section, garden, word)
+    out[f"{word}.width"], out[f"{word}.depth"] = width, depth
+    out[f"{word}.round"] = rounded
+    if section.length_m is not None:
+        out.setdefault(f"{word}.length", section.length_m)
+
+
+def _plain(slot: Slot) -> object | None:
+    """A slot's value as the sums take it: a figure, a word, the sides of a size."""
+    value = slot.value
+    if isinstance(value, Size):
+        return _sides(value)
+    if isinstance(value, Span):
+        value = value.low
+    if isinstance(value, Measure | Number):
+        return value.value
+    if isinstance(value, Nail):
+        return f"{value.penny}d"
+    return value if isinstance(value, str) and slot.name != "text" else None
+
+
+def _key(word: str, slot: Slot, fact: Fact) -> str:
+    """The name the sums know a slot by: the fact's own word where the slot is all it says."""
+    value = slot.value
+    whole = (
+        (isinstance(value, Size) and slot.name == word == "size")
+        or (isinstance(value, Measure) and slot.name == "length" and _whole_word(word, fact))
+        or (isinstance(value, Span) and word == "spacing")
+    )
+    return word if whole else f"{word}.{slot.name}"
+
+
 def _whole_word(word: str, fact: Fact) -> bool:
-    """Is a single length the whole of this fact (`spacing 45 cm`, `circle 1 m`)?"""
-    return word not in {
-        "posts",
-        "poles",
-        "stakes",
-        "end posts",
-        "bar",
-        "rails",
-        "bays",
-        "hooks",
-    } and (len([slot for slot in fact.slots if slot.name == "length"]) == 1)
+    """Whether a single length is the whole of this fact: `circle 1 m`, but not `posts 8 ft`."""
+    lengths = [slot for slot in fact.slots if slot.name == "length"]
+    return word not in OF_SEVERAL_PARTS and len(lengths) == 1
 
 
 def _sides(size: Size) -> tuple[float, ...]:

@@ -18,7 +18,7 @@ if TYPE_CHECKING:
     from datetime import date
 
     from plantframe.catalogue.entries import Plant, Structure
-    from plantframe.plan.things import Frame, Grown, Plan
+    from plantframe.plan.things import Bed, Frame, Grown, Plan, Thing
 
 
 def entry_of(name: str | None) -> Plant | None:
@@ -77,6 +77,7 @@ class Season:
         """Every planting: on frames, in beds, on walls."""
         on_frames = [one for frame in self.frames.values() for one in frame.plantings]
         plan = self.plan
+        holders: tuple[Bed | Thing, ...] = (*plan.beds.values(), *plan.things.values())
         elsewhere = [
             WorkedPlanting(
                 planting,
@@ -85,7 +86,7 @@ class Season:
                 plan.garden,
                 holder.name,
             )
-            for holder in (*plan.beds.values(), *plan.things.values())
+            for holder in holders
             for planting in holder.plantings
         ]
         return (*on_frames, *elsewhere)
@@ -124,7 +125,7 @@ class Season:
         return found
 
     def history(self, bed: str) -> tuple[Grown, ...]:
-        """What grew in a bed in years before: what it says itself and what last year's plan says."""
+        """What grew in a bed in years before, as it says itself and as last year's plan says."""
         return self._histories.get(bed, ())
 
     @cached_property

@@ -19,9 +19,20 @@ if TYPE_CHECKING:
 INCH_M = 0.0254
 FOOT_M = 0.3048
 LB_KG = 0.45359237
-MONTHS = (
-    "January February March April May June July August September October November December".split()
-)
+MONTHS = [
+    "January",
+    "February",
+    "March",
+    "April",
+    "May",
+    "June",
+    "July",
+    "August",
+    "September",
+    "October",
+    "November",
+    "December",
+]
 _EIGHTHS = {0: "", 1: "⅛", 2: "¼", 3: "⅜", 4: "½", 5: "⅝", 6: "¾", 7: "⅞"}
 
 

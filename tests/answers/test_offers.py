@@ -72,14 +72,15 @@ def test_every_offer_for_advice_cures_when_pasted(name: str, answers: Answers) -
 
 def test_every_offer_for_a_slip_cures_when_pasted() -> None:
     answers = answers_to(TYPED, TODAY)
-    offered = {}
+    offered: dict[str, int] = {}
     for slip in answers.mistakes:
         for edit in offers_for_slip(answers, slip):
             offered[slip.name] = offered.get(slip.name, 0) + 1
             after = answers.edited(edit)
             count = sum(one.name == slip.name for one in answers.mistakes)
             assert sum(one.name == slip.name for one in after.mistakes) < count
-    assert {"no-such-place", "no-unit", "unknown-plant", "no-kind", "same-fact-twice"} <= set(offered)
+    wanted = {"no-such-place", "no-unit", "unknown-plant", "no-kind", "same-fact-twice"}
+    assert wanted <= set(offered)
 
 
 def test_trying_an_edit_leaves_the_plan_as_it_was() -> None:

@@ -250,7 +250,9 @@ def test_a_plant_ranks_for_a_frame_exactly_if_the_frame_ranks_for_the_plant() ->
 
 def test_what_the_trade_grows_comes_first_and_then_the_six_answers_rank_in_their_order() -> None:
     found = for_structure("net frame").ranked
-    usual = {one.plant for one in kind_of("net frame").suits}
+    kind = kind_of("net frame")
+    assert kind is not None
+    usual = {one.plant for one in kind.suits}
     places = [
         (pair.plant not in usual, [VERDICTS.index(one.verdict) for one in pair.reasons])
         for pair in found
