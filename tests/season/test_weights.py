@@ -7,6 +7,7 @@ from datetime import date
 import pytest
 
 from plantframe.answers.answers import answers_to
+from plantframe.mechanics.ranges import Range
 from plantframe.season.weights import box_kg, wood_named
 
 PLAN = """garden Barn End, 2027
@@ -23,9 +24,11 @@ frame Pea Net, net frame
 """
 
 
-def _box(wood: str = "") -> object:
+def _box(wood: str = "") -> Range:
     answers = answers_to(PLAN.format(wood=wood), date(2026, 11, 25))
-    return box_kg(answers.season.frames["Seed Box"])
+    weight = box_kg(answers.season.frames["Seed Box"])
+    assert weight is not None
+    return weight
 
 
 def _by_hand_m3() -> float:
