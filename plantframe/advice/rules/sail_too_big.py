@@ -28,6 +28,7 @@ class Facts:
 
     post     what the kind calls one of them, with its thickness as typed or in m
     shared   how many share the push, 1 where each takes its own
+    sail     what the wind blows on: leaves, or a net with nothing on it
     """
 
     frame: str
@@ -35,6 +36,7 @@ class Facts:
     typed: str
     width_m: float
     shared: int
+    sail: str
     place: str
     push: Push
     ratio: Range
@@ -63,6 +65,7 @@ def check(frame: WorkedFrame, _season: Season) -> Iterable[Finding]:
             _section(frame),
             width or 0.0,
             _sharing(frame),
+            "net" if frame.structure and frame.structure.stands.push else "leaves",
             frame.place,
             push,
             ratio,
@@ -121,7 +124,7 @@ def words(facts: Facts, shown: Shown) -> Words:
     each = push.area_m2 / push.asked.middle
     trusted = areas(each * push.wood.low, each * push.wood.high, shown)
     place = place_words(facts.place)
-    leaves = f"{shown.area(push.area_m2)} of leaves"
+    leaves = f"{shown.area(push.area_m2)} of {facts.sail}"
     if facts.shared > 1:
         says = (
             f"{facts.frame}: its {facts.posts} hold {leaves} to the wind between them; in {place} "
@@ -135,12 +138,13 @@ def words(facts: Facts, shown: Shown) -> Words:
             f"this high, {stayed}, stands about {trusted}."
         )
     says += f" That is {how_much(facts.ratio.middle, 'the wood stands')}."
+    gale = "summer gale in full leaf" if facts.sail == "leaves" else "gale"
     push_n, wood_n = push.asked.middle / push.height_m, push.wood.middle / push.height_m
     return Words(
         says=says,
         if_ignored=""
         if facts.ratio.middle <= LIKELY
-        else "The first summer gale in full leaf is likely to snap it at the ground.",
+        else f"The first {gale} is likely to snap it at the ground.",
         told=f"{facts.frame}, {facts.place}; {facts.posts} of {stick}.",
         assumed=f"{wind_assumed(shown)}; ordinary wet wood with knots.{_for_years(push)}",
         sum=(

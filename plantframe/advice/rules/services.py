@@ -44,12 +44,17 @@ def check(season: Season, _season: Season) -> Iterable[Finding]:
     if garden.lines_marked is not None:
         return
     digging = [frame for frame in season.frames.values() if _digs(frame)]
-    close = [frame for frame in digging if by_house_or_verge(frame)]
-    unknown = [frame for frame in digging if by_house_or_verge(frame) is None]
+    close = [frame for frame in digging if by_house_or_verge(frame) and frame.frame.spots]
+    unknown = [frame for frame in digging if not _placed(frame)]
     if close:
         yield _finding(close, close=True, where_garden=False, season=season)
     elif unknown:
         yield _finding(unknown, close=False, where_garden=True, season=season)
+
+
+def _placed(frame: WorkedFrame) -> bool:
+    """The plan says whether it is by the house or the road."""
+    return bool(frame.frame.spots) and by_house_or_verge(frame) is not None
 
 
 def _digs(frame: WorkedFrame) -> bool:
