@@ -380,7 +380,7 @@ fact(
 )
 fact(
     "roof",
-    "{length:up} up/high, {text}",
+    "{length:up} up/high, {text}*",
     blocks=BUILT,
     help="Anything about its roof.",
     example="roof net, off before snow",
