@@ -4,8 +4,6 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
-from plantframe.language.values import plain
-
 if TYPE_CHECKING:
     from plantframe.language.values import Phrase, Value
 
@@ -22,8 +20,8 @@ def value_at(phrase: Phrase, at: int) -> Value | None:
 
 def word_at(phrase: Phrase, at: int) -> str:
     """Item `at` as lower-case text without hanging punctuation, "" past the end."""
-    value = value_at(phrase, at)
-    return plain(value) if value is not None else ""
+    words = phrase.words
+    return words[at] if 0 <= at < len(words) else ""
 
 
 def cut(phrase: Phrase, at: int, after: int) -> str:

@@ -14,6 +14,7 @@ from plantframe.language.shapes import (
     Piece,
     Slot,
     literal_words,
+    openings,
     ordered,
 )
 from plantframe.language.values import Measure, Number, Phrase, Size, Word, plain
@@ -39,17 +40,41 @@ def match(shape: str, phrases: Sequence[Phrase], *, strict: bool = False) -> Mat
 
     strict   leave out the patterns that take any words at all
     """
-    matching = _Matching(ordered(shape, strict), literal_words(shape))
-    for phrase in phrases:
-        matching.read(phrase)
-    return Match(tuple(matching.found), tuple(matching.left))
+    key = (shape, strict, *(_as_typed(phrase) for phrase in phrases))
+    found = _matched.get(key)
+    if found is None:
+        matching = _Matching(ordered(shape, strict), openings(shape, strict), literal_words(shape))
+        for phrase in phrases:
+            matching.read(phrase)
+        found = Match(tuple(matching.found), tuple(matching.left))
+        if len(_matched) >= MOST_KEPT:
+            _matched.clear()
+        _matched[key] = found
+    return found
+
+
+# What was matched before, by the shape and the phrases as typed: rows are alike, and while offers
+# are tried nearly every line is read again as it was.
+_matched: dict[tuple[object, ...], Match] = {}
+MOST_KEPT = 20_000
+
+
+def _as_typed(phrase: Phrase) -> tuple[object, ...]:
+    """What tells one phrase from another: its text, its place, and which of its items are left."""
+    return phrase.text, phrase.column, *(item.at for item in phrase.items)
 
 
 class _Matching:
     """The state of fitting one fact: which patterns are used, which slots are filled."""
 
-    def __init__(self, ordered: tuple[Pattern, ...], words: tuple[str, ...]) -> None:
+    def __init__(
+        self,
+        ordered: tuple[Pattern, ...],
+        openings: tuple[frozenset[str] | None, ...],
+        words: tuple[str, ...],
+    ) -> None:
         self.ordered = ordered
+        self.openings = openings
         self.words = words
         self.used: set[int] = set()
         self.filled: set[str] = set()
@@ -61,8 +86,9 @@ class _Matching:
         at = 0
         unread: list[Item] = []
         bare: tuple[int, int] | None = None  # the pattern and the item of a measure just taken
+        figures = any(isinstance(item.value, Number) for item in phrase.items)
         while at < len(phrase.items):
-            unitless = self.unitless(phrase, at)
+            unitless = self.unitless(phrase, at) if figures else None
             if unitless is not None:
                 self.leave(unread, phrase)
                 bare = None
@@ -143,7 +169,11 @@ class _Matching:
 
     def best(self, phrase: Phrase, at: int) -> tuple[int, list[Slot], int] | None:
         """The surest pattern that fits here: its number, its slots, the item after."""
+        word = word_at(phrase, at)
         for number, pattern in enumerate(self.ordered):
+            opening = self.openings[number]
+            if opening is not None and word not in opening:
+                continue
             if number in self.used or (not pattern.repeats and pattern.must_fill & self.filled):
                 continue
             got = _fit(pattern, 0, phrase, at)

@@ -193,6 +193,17 @@ def ordered(shape: str, strict: bool) -> tuple[Pattern, ...]:  # noqa: FBT001 - 
 
 
 @cache
+def openings(shape: str, strict: bool) -> tuple[frozenset[str] | None, ...]:  # noqa: FBT001 - as above
+    """The words that each of the ordered patterns may open with; None where it opens with a slot."""
+    found: list[frozenset[str] | None] = []
+    for pattern in ordered(shape, strict):
+        first = pattern.pieces[0]
+        literal = not first.optional and (not first.type or first.type == "choice")
+        found.append(frozenset(choice[0] for choice in first.choices) if literal else None)
+    return tuple(found)
+
+
+@cache
 def literal_words(shape: str) -> tuple[str, ...]:
     """The words of three letters and more that a shape itself holds, for near ones."""
     return tuple(

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from functools import cached_property
+
 from plantframe.frozen import frozen
 
 # Unit as typed (lower case, without a full stop) -> (dimension, factor to the base unit, the way
@@ -209,7 +211,7 @@ class Phrase:
     items: tuple[Item, ...]
     doubts: tuple[Doubt, ...] = ()
 
-    @property
+    @cached_property
     def words(self) -> tuple[str, ...]:
         """Every item as plain lower-case text."""
         return tuple(plain(item.value) for item in self.items)
