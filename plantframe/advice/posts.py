@@ -1,4 +1,4 @@
-"""Edits that help posts against the wind: stays, thicker wood, a lower frame, more depth."""
+"""Posts against the wind: which are asked about the ground, and the edits that help them."""
 
 from __future__ import annotations
 
@@ -22,6 +22,15 @@ SAWN_IMPERIAL = (("2x4", 0.038, 0.089), ("4x4", 0.089, 0.089))
 SAWN_METRIC = (("50x50 mm", 0.05, 0.05), ("75x75 mm", 0.075, 0.075), ("100x100 mm", 0.1, 0.1))
 ROUND_IMPERIAL = (("3 in round", 0.0762), ("4 in round", 0.1016))
 ROUND_METRIC = (("50 mm round", 0.05), ("75 mm round", 0.075), ("100 mm round", 0.1))
+
+
+def ground_is_asked(frame: WorkedFrame) -> bool:
+    """Is the hold of the ground asked about: a frame put up each year on posts standing alone."""
+    return (
+        frame.structure is not None
+        and frame.structure.stands.held == "alone"
+        and not frame.reckoned_lasting
+    )
 
 
 def stayed(frame: WorkedFrame) -> Iterable[Edit]:

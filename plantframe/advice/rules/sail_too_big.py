@@ -47,7 +47,7 @@ def check(frame: WorkedFrame, _season: Season) -> Iterable[Finding]:
     push = frame.push
     if push is None or not push.asked.middle or _carries_its_own_wind(frame):
         return
-    if push.weak == "ground" and ground_is_asked(frame):
+    if push.weak == "ground" and posts.ground_is_asked(frame):
         return
     ratio = load_ratio(push.asked, push.wood)
     level = grade(ratio.middle)
@@ -77,22 +77,13 @@ def check(frame: WorkedFrame, _season: Season) -> Iterable[Finding]:
     )
 
 
-def ground_is_asked(frame: WorkedFrame) -> bool:
-    """Is the hold of the ground asked about: a frame put up each year on posts standing alone."""
-    return (
-        frame.structure is not None
-        and frame.structure.stands.held == "alone"
-        and not frame.reckoned_lasting
-    )
-
-
 def _carries_its_own_wind(frame: WorkedFrame) -> bool:
     """One cane or stake to a flower: the stem takes most of its wind itself."""
     worked = frame.worked
     alone = worked is not None and (worked.carries is None or worked.carries.by == "none")
     return (
         alone
-        and ground_is_asked(frame)
+        and posts.ground_is_asked(frame)
         and all(one.entry is not None and one.entry.grown_for != "food" for one in frame.plantings)
     )
 

@@ -9,7 +9,6 @@ from plantframe.advice import posts
 from plantframe.advice.amounts import areas, how_much, place_words, wind_assumed
 from plantframe.advice.edits import uprights
 from plantframe.advice.findings import Finding, Rule, Words
-from plantframe.advice.rules.sail_too_big import ground_is_asked
 from plantframe.frozen import frozen
 from plantframe.season.loads import LIKELY, TIGHT, Push, grade
 
@@ -44,7 +43,7 @@ class Facts:
 def check(frame: WorkedFrame, _season: Season) -> Iterable[Finding]:
     """Wind at the ground over what the ground holds; and a floor under nets and bars."""
     down, up = frame.down_m, frame.figure("posts.up")
-    if down is None or not ground_is_asked(frame) or not frame.structure.stands.by:  # type: ignore[union-attr]
+    if down is None or not posts.ground_is_asked(frame) or not frame.structure.stands.by:  # type: ignore[union-attr]
         return
     push = frame.push if frame.push is not None and frame.push.weak == "ground" else None
     level = grade(push.ratio.middle) if push is not None else "silent"
