@@ -6,9 +6,10 @@ import math
 from functools import partial
 from typing import TYPE_CHECKING
 
-from plantframe.advice.climbers import matter, opening, tied_by_custom
+from plantframe.advice.climbers import opening, tied_by_custom
 from plantframe.advice.edits import rewrite
 from plantframe.advice.findings import Finding, Rule, Words
+from plantframe.advice.rows import is_row, rows
 from plantframe.frozen import frozen
 from plantframe.mechanics.ranges import Range
 from plantframe.season.units import Shown
@@ -88,22 +89,12 @@ def _by_several(planting: WorkedPlanting, sides: int) -> bool:
     return count >= usual.high * sides * planting.row_m + SEVERAL
 
 
-def rows(frame: WorkedFrame) -> int:
-    """Rows that it is planted in: two where it leans together over the ground along its length."""
-    worked = frame.worked
-    if worked is None or frame.structure is None:
-        return 1
-    leans = frame.structure.stands.held == "braces itself"
-    along = worked.ground_m[0]
-    return 2 if leans and abs(worked.row_m - along) < 0.01 * max(along, 1.0) else 1
-
-
 def _per_m(frame: WorkedFrame, planting: WorkedPlanting) -> float | None:
     """Plants to a metre; None where the plan does not say, or where no row is planted."""
     if tied_by_custom(frame):
         spacing = frame.figure("spacing")
         return 1 / spacing if spacing and frame.is_said("spacing") else None
-    if _is_row(frame):
+    if is_row(frame):
         return planting.per_metre
     # a ring or a crossed row of poles: a plant or two to each is never many
     poles, count = frame.figure("posts.count"), planting.planting.count
@@ -111,18 +102,6 @@ def _per_m(frame: WorkedFrame, planting: WorkedPlanting) -> float | None:
     if not leans or not poles or count is None or count <= PER_POLE * poles:
         return None
     return planting.per_metre
-
-
-def _is_row(frame: WorkedFrame) -> bool:
-    """A bar, wires, a face or woven twine along a row, and not a support to each plant."""
-    carried = frame.structure is not None and any(
-        one.by in {"bar", "wire", "mesh"} for one in frame.structure.carries
-    )
-    woven = any(
-        held.hold.runs == "across" and matter(frame, held) == "twine" for held in frame.holds
-    )
-    alone = frame.structure is not None and frame.structure.stands.held == "alone"
-    return carried or (woven and alone)
 
 
 def _ways_out(
