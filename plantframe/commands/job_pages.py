@@ -76,9 +76,9 @@ def who_does_what(jobs: Sequence[Job], sharing: Sharing, on: date, screen: Scree
                 screen.labelled(f"{person}:", "; then ".join(own), "  ")
         stops = [(part.end, job) for part, job in some if job.stop_point]
         if stops:
-            screen.heading(f"If it rains{f', {name}' if name else ''}")
+            screen.heading(f"Where to stop if it rains{f', {name}' if name else ''}")
             for end, job in stops:
-                screen.wrapped(f"{_clock(end)} in: {_name(job)} is a good place to stop.")
+                screen.wrapped(f"{_clock(end)} in, after {_name(job)}.", "  ", "    ")
 
 
 def _turn(job: Job, others: list[str]) -> str:
@@ -196,7 +196,7 @@ def away(answers: Answers, jobs: Jobs, _given: argparse.Namespace, screen: Scree
             "The plan names no days from here on when nobody is at home; a line such as "
             "`away 10 to 20 July` under the garden does."
         )
-    found = while_away(jobs.jobs, span.first, span.last)
+    found = while_away(jobs.jobs, span.first, span.last, answers.plan.garden)
     if screen is None:
         _write(
             {
@@ -210,12 +210,16 @@ def away(answers: Answers, jobs: Jobs, _given: argparse.Namespace, screen: Scree
         )
         return
     title = answers.plan.garden.name or answers.plan.name
-    screen.line(screen.strong(f"{title}, {day(span.first)} to {day(span.last)}"))
+    one_month = (span.first.year, span.first.month) == (span.last.year, span.last.month)
+    begins = f"{span.first.day}" if one_month else day(span.first)
+    screen.line(screen.strong(f"{title}, {begins} to {day(span.last)}"))
     screen.wrapped("Thank you for looking after it. What is ripe is yours.", "")
     by_block: dict[str, list[str]] = {}
     for job in found.rounds:
         often = every_words(job.every_days, None) if job.every_days else ""
-        by_block.setdefault(_where(job), []).append(f"{_sentence(job.does)}, {often}.")
+        says_how_often = "every" in job.does or "times a" in job.does
+        line = _sentence(job.does) + ("" if says_how_often else f"; {often}")
+        by_block.setdefault(_where(job), []).append(f"{line}.")
     for job in found.events:
         by_block.setdefault(_where(job), []).append(f"{_sentence(job.does)}, {job.whenever}.")
     for where, lines in by_block.items():
@@ -289,23 +293,24 @@ def _holds(one: Exposed) -> str:
             return "It hangs on its fixings."
         return "How it stands cannot be reckoned from the plan."
     bare = "" if one.leafy else " once it is in leaf; bare, it catches little yet"
+    holds = "the ground holds" if one.weak == "ground" else f"its {one.weak} hold"
     if one.ratio > LIKELY:
-        return f"A usual gale asks about {times(one.ratio)} what its {one.weak} holds{bare}."
+        return f"A usual gale asks about {times(one.ratio)} what {holds}{bare}."
     if one.ratio > TIGHT:
-        return f"A usual gale asks about all that its {one.weak} holds{bare}."
-    return f"A usual gale asks less than its {one.weak} holds{bare}."
+        return f"A usual gale asks about all that {holds}{bare}."
+    return f"A usual gale asks less than {holds}{bare}."
 
 
 def _tie_down(one: Exposed) -> tuple[str, ...]:
     if one.weak == "cover":
         return (
-            "Shut it, strap the lights or weigh them down with a brick each, and bury or weigh "
-            "down every edge of cloth.",
+            "Shut it, and strap its lights or lay a brick on each.",
+            "Bury or weigh down every edge of cloth.",
         )
     if one.weak == "fixings":
         return (
-            "See that every hook and eye is home, and tie in what hangs loose. Steps on firm "
-            "ground, somebody within call.",
+            "See that every hook and eye is home, and tie in what hangs loose.",
+            "Steps on firm ground, and somebody within call.",
         )
     if one.ratio is None:
         return ("Look at its ties and at what leans.",)

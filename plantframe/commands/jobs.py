@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import sys
+from functools import partial
 from itertools import groupby
 from typing import TYPE_CHECKING
 
@@ -45,7 +46,7 @@ def run(given: argparse.Namespace, today: date) -> int:
         write_json({"plan": answers.plan.name, **as_data(jobs, chosen)})
         return FINE
     screen = Screen.of(sys.stdout)
-    show(answers, jobs, chosen, screen, short=given.walk)
+    show(answers, jobs, chosen, screen, given)
     if given.day is not None:
         job_pages.who_does_what(chosen, jobs.sharing, given.day, screen)
     return FINE
@@ -81,32 +82,43 @@ def choose(answers: Answers, jobs: Jobs, given: argparse.Namespace) -> tuple[Job
 
 # ---- on the screen --------------------------------------------------------------------------
 def show(
-    answers: Answers, jobs: Jobs, chosen: Sequence[Job], screen: Screen, *, short: bool
+    answers: Answers,
+    jobs: Jobs,
+    chosen: Sequence[Job],
+    screen: Screen,
+    given: argparse.Namespace,
 ) -> None:
-    """Print a list of jobs."""
+    """Print a list of jobs. What concerns none of them is left to the whole list."""
     title = answers.plan.garden.name or answers.plan.name
     screen.line(screen.strong(f"{title}: {plural(len(chosen), 'job')}"))
-    for trouble in jobs.troubles:
-        screen.line()
-        screen.labelled("Cannot be as written:", trouble.says, "")
-    for slip in jobs.mistakes:
-        screen.labelled(f"line {slip.where.line}:", slip.says, "")
-    if short:
+    everything = len(chosen) == len(jobs.jobs)
+    _troubles(jobs, None if everything else {job.id for job in chosen}, screen)
+    if given.walk:
         for job in chosen:
             screen.wrapped(f"[ ] {job.says}", "", "    ")
         return
     number = 0
-    for (when, until, block), group in groupby(chosen, key=_group):
+    for (when, until, block), group in groupby(chosen, key=partial(_group, given=given)):
         screen.line()
         screen.ends(f"{when}  {block}" if block else when, until)
         for job in group:
             number += 1
             _job(job, number, screen)
-    if jobs.done:
+    if everything and jobs.done:
         screen.line()
         screen.wrapped(f"Done: {'; '.join(job.says for job in jobs.done)}.", "", "  ")
-    for job in jobs.skipped:
+    for job in jobs.skipped if everything else ():
         screen.wrapped(f"Left out: {job.says}.", "", "  ")
+
+
+def _troubles(jobs: Jobs, chosen: set[str] | None, screen: Screen) -> None:
+    """What cannot be as written, of the chosen jobs, and marks that mean no job."""
+    for trouble in jobs.troubles:
+        if chosen is None or chosen & set(trouble.jobs):
+            screen.line()
+            screen.labelled("Cannot be as written:", trouble.says, "")
+    for slip in jobs.mistakes:
+        screen.labelled(f"line {slip.where.line}:", slip.says, "")
 
 
 def dated(planned: date) -> str:
@@ -114,9 +126,14 @@ def dated(planned: date) -> str:
     return f"{WEEKDAYS[planned.weekday()]} {day(planned)} {planned.year}"
 
 
-def _group(job: Job) -> tuple[str, str, str]:
+def _group(job: Job, given: argparse.Namespace) -> tuple[str, str, str]:
     """Jobs of one day and one block stand together, with the day they must be done by."""
-    if job.planned is None:
+    if job.every_days is not None and job.planned is not None and (given.day or given.week):
+        when = dated(given.day) if given.day else "On some day of the week"
+    elif job.overdue and job.planned is None:
+        when = f"Is it done? It was due by {day(job.latest)}" if job.latest else "Is it done?"
+        return when, "", "" if job.kind == OWN else job.block
+    elif job.planned is None:
         when = job.whenever[:1].upper() + job.whenever[1:] if job.whenever else "Any time"
     else:
         when = dated(job.planned) + (f", {job.half}" if job.half else "")
@@ -147,7 +164,7 @@ def _job(job: Job, number: int, screen: Screen) -> None:
         screen.wrapped(f"Then wait {job.wait}.", pad)
     if job.stop_point:
         screen.wrapped("A good place to stop.", pad)
-    if job.overdue:
+    if job.overdue and job.planned is not None:
         screen.wrapped("Its days are over: is it done? Mark it, or move it.", pad)
 
 

@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING, Any
 
+from plantframe.jobs.fitting import slack_days
+
 if TYPE_CHECKING:
     from collections.abc import Iterable
     from datetime import date
@@ -38,7 +40,10 @@ def as_data(found: Jobs, jobs: Iterable[Job] | None = None) -> dict[str, Any]:
 
 
 def job_data(job: Job) -> dict[str, Any]:
-    """One job. `minutes` is the middle of the range."""
+    """One job. `minutes` is the middle of the range.
+
+    `begins` is counted in minutes from the beginning of the day's hours, or of its half.
+    """
     minutes = job.minutes
     return {
         "id": job.id,
@@ -67,6 +72,10 @@ def job_data(job: Job) -> dict[str, Any]:
         "whenever": job.whenever or None,
         "reckoned": job.reckoned or None,
         "overdue": job.overdue,
+        "half": job.half or None,
+        "begins": round(job.begins) if job.begins is not None else None,
+        "short_handed": job.short,
+        "slack_days": slack_days(job),
         "file": job.where.file if job.where else None,
         "line": job.where.line if job.where else None,
     }

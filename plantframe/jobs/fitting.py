@@ -147,7 +147,7 @@ def overfull(jobs: Sequence[Job], sharing: Sharing) -> tuple[Trouble, ...]:
         others = [
             job
             for job in jobs
-            if sharing.placed[job.id].parts and job.block not in blocks and _by(job, sunday)
+            if _has_hours(job, sharing) and job.block not in blocks and _by(job, sunday)
         ]
         wait = _named(_can_wait(job, sunday) for job in others)
         cannot = _named(_cannot_wait(job) for job in over)
@@ -159,6 +159,10 @@ def overfull(jobs: Sequence[Job], sharing: Sharing) -> tuple[Trouble, ...]:
         says += f" Can wait: {wait}." if wait else " Nothing else that week can wait for it."
         troubles.append(Trouble("overfull", says, week.over_ids, over[0].where))
     return tuple(troubles)
+
+
+def _has_hours(job: Job, sharing: Sharing) -> bool:
+    return job.id in sharing.placed and bool(sharing.placed[job.id].parts)
 
 
 def _by(job: Job, sunday: date) -> bool:

@@ -42,7 +42,7 @@ class Job:
     minutes     from and to for the hands named, None where nobody can say
     after       ids of the jobs that must be done first
     earliest, latest   the days between which it fits; None where nothing sets one
-    planned     the day it is down for, None where any day will do
+    planned     the day it is down for, None where any day will do, or where its days are long over
     alone       how one person does what wants two
     wait        what must pass after it: 7 to 14 days for the feet to air
     how         a hint on doing it

@@ -11,6 +11,7 @@ from plantframe.jobs.fitting import overfull
 from plantframe.jobs.gathering import gather
 from plantframe.jobs.job import OPEN
 from plantframe.jobs.order import in_order, without_circles
+from plantframe.jobs.presumed import as_done, presumed_done
 from plantframe.jobs.timing import AFTERWARDS, Days, Network, last_days, planned_days, ready_days
 from plantframe.jobs.troubles import circles, hurried, misfits
 from plantframe.jobs.works import shared_out
@@ -61,10 +62,15 @@ def jobs_of(season: Season, wet: Collection[date] = ()) -> Jobs:
     network, short_waits = hurried(start)
     ready = ready_days(network)
     last = last_days(network, ready)
-    wished = planned_days(network, last, FreeDays(season.plan.garden))
-    sharing = shared_out(network, last, wished, season.plan.garden, wet)
+    presumed = presumed_done(network, last, floor) if floor == season.today else {}
+    left = as_done(network, presumed)
+    if presumed:
+        ready = {**ready_days(left), **presumed}
+        last = {**last_days(left, ready), **presumed}
+    wished = planned_days(left, last, FreeDays(season.plan.garden))
+    sharing = shared_out(left, last, wished, season.plan.garden, wet)
     planned = _days_given(wished, sharing)
-    order = in_order(names, befores, _listed_by(planned, drafts.by_id))
+    order = in_order(names, befores, _listed_by(planned, drafts.by_id), sharing.afternoons)
     before = _listed_before(order, befores, drafts.by_id)
     jobs = []
     for name in order:
@@ -76,9 +82,9 @@ def jobs_of(season: Season, wet: Collection[date] = ()) -> Jobs:
             after=before[name],
             earliest=draft.pinned or ready[name],
             latest=None if draft.job.every_days else last[name],
-            planned=None if draft.job.whenever else planned[name],
+            planned=None if draft.job.whenever or name in presumed else planned[name],
             overdue=_overdue(draft, last[name], floor, season.today),
-            **_shared(draft.job, sharing.placed[name], sharing),
+            **_shared(draft.job, sharing.placed.get(name), sharing),
         )
         if job.until is None or job.until >= floor:
             jobs.append(_within(job))
@@ -114,9 +120,9 @@ def _days_given(wished: Days, sharing: Sharing) -> Days:
     return given
 
 
-def _shared(job: Job, placed: Placed, sharing: Sharing) -> dict[str, object]:
+def _shared(job: Job, placed: Placed | None, sharing: Sharing) -> dict[str, object]:
     """Half-day and hands of a job. Hours nobody gave, and people nobody named, are not told."""
-    if not placed.parts:
+    if placed is None or not placed.parts:
         return {}
     part = placed.parts[0]
     return {

@@ -54,12 +54,17 @@ def _line(before: Before) -> int:
 
 
 def in_order(
-    names: Sequence[str], befores: Sequence[Before], planned: Mapping[str, date | None]
+    names: Sequence[str],
+    befores: Sequence[Before],
+    planned: Mapping[str, date | None],
+    halves: Mapping[str, int] | None = None,
 ) -> list[str]:
     """The jobs so that each comes after what goes before it.
 
     Of those that might come next the one planned first comes first, then the one that stands first
     in the plan; what has no day comes last.
+
+    halves   1 for what is done in the afternoon of its day
     """
     import networkx as nx
 
@@ -68,7 +73,7 @@ def in_order(
     graph.add_edges_from((before.first, before.then) for before in befores)
     place = {name: at for at, name in enumerate(names)}
 
-    def key(name: str) -> tuple[date, int]:
-        return planned.get(name) or date.max, place[name]
+    def key(name: str) -> tuple[date, int, int]:
+        return planned.get(name) or date.max, (halves or {}).get(name, 0), place[name]
 
     return list(nx.lexicographical_topological_sort(graph, key=key))

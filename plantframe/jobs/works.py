@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING, Final
 
 from plantframe.frozen import frozen
 from plantframe.jobs.days import season_bounds
-from plantframe.jobs.halves import Half, halves_of, hours_said
+from plantframe.jobs.halves import AFTERNOON, Half, halves_of, hours_said
 from plantframe.jobs.job import (
     BUILD,
     BY_THE_PLANT,
@@ -63,6 +63,15 @@ class Sharing:
     def day(self, name: str) -> date:
         """The day a job is put on."""
         return self.placed[name].day
+
+    @property
+    def afternoons(self) -> dict[str, int]:
+        """1 for each job that begins in an afternoon."""
+        return {
+            name: int(placed.parts[0].half.name == AFTERNOON)
+            for name, placed in self.placed.items()
+            if placed.parts
+        }
 
 
 def shared_out(
