@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import subprocess
 from datetime import timedelta
 from typing import TYPE_CHECKING
 
@@ -40,6 +39,8 @@ def as_it_was(answers: Answers, on: date) -> Answers | None:
 
 def _git(folder: Path, *words: str, strip: bool = True) -> str:
     """What git says, or nothing where it says no."""
+    import subprocess
+
     try:
         done = subprocess.run(  # noqa: S603 - words of ours and names of the plan's own files
             ["git", "-C", str(folder), *words],  # noqa: S607 - the gardener's own git

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import calendar
 from datetime import date, timedelta
 from typing import TYPE_CHECKING
 
@@ -13,7 +12,10 @@ if TYPE_CHECKING:
     from plantframe.language.slots import When
     from plantframe.language.values import Day
 
-MONTH_NAMES = tuple(calendar.month_name)
+MONTH_NAMES = (
+    *("", "January", "February", "March", "April", "May", "June"),
+    *("July", "August", "September", "October", "November", "December"),
+)
 # Feast days that fall on the same date each year; the movable ones are reckoned from Easter.
 FIXED_FEASTS = {
     "new year": (1, 1),
@@ -110,16 +112,23 @@ def resolve(when: When, season: Season) -> Dated:
     start = first if when.day.day is not None else first.replace(day=1)
     stop, _ = _day(when.last, season)
     if when.last.day is None:
-        stop = stop.replace(day=calendar.monthrange(stop.year, stop.month)[1])
+        stop = stop.replace(day=last_of(stop.year, stop.month))
     if stop < start and when.last.year is None:
         # `1 October to 15 April` and `24 December to 6 January` run over new year
         stop = _on(stop.day, stop.month, stop.year + 1, when.text)
     return Dated(start, stop, 0, when.text)
 
 
+def last_of(year: int, month: int) -> int:
+    """The last day of a month."""
+    import calendar  # a plan with no date wants none of it
+
+    return calendar.monthrange(year, month)[1]
+
+
 def _on(day: int, month: int, year: int, said: str) -> date:
     """A day of the calendar; `month` is 1 to 12, `year` one that plans reach to."""
-    longest = calendar.monthrange(year, month)[1]
+    longest = last_of(year, month)
     if not 1 <= day <= longest:
         name = f"{MONTH_NAMES[month]} {year}" if month == 2 else MONTH_NAMES[month]
         write = (f"{longest} {MONTH_NAMES[month]}",) if day > longest else ()
@@ -140,9 +149,9 @@ def _day(day: Day, season: Season) -> tuple[date, int]:
     if day.day is not None:
         return _on(day.day, day.month, year, day.text), 0
     if day.part == "last week":
-        return date(year, day.month, calendar.monthrange(year, day.month)[1] - 6), 0
+        return date(year, day.month, last_of(year, day.month) - 6), 0
     if day.part == "end":
-        return date(year, day.month, calendar.monthrange(year, day.month)[1]), 0
+        return date(year, day.month, last_of(year, day.month)), 0
     if day.part:
         return date(year, day.month, PARTS[day.part]), 0 if day.part == "start" else 5
     return date(year, day.month, 15), 14

@@ -6,7 +6,6 @@ Outdoors to 5 cm or an inch, at the bench to 5 mm or an eighth; weights and rati
 from __future__ import annotations
 
 import math
-from fractions import Fraction
 from typing import TYPE_CHECKING
 
 from plantframe.frozen import frozen
@@ -117,6 +116,10 @@ class Shown:
                 if metres >= 1
                 else f"{metres * 100:.1f}".rstrip("0").rstrip(".") + " cm"
             )
+        from fractions import (
+            Fraction,
+        )  # brings the decimal figures with it, and few plans want them
+
         sixteenths = Fraction(round(metres / INCH_M * 16), 16)
         feet, inches = divmod(sixteenths, 12) if sixteenths >= 36 else (0, sixteenths)
         whole, part = divmod(inches, 1)
