@@ -17,6 +17,7 @@ class FactWord:
     also      other spellings of the word
     repeats   it may come several times in one block
     must_say  its word alone says nothing (`dog` and `own design` do say something)
+    topic     what it is about, as a heading says it
     """
 
     word: str
@@ -27,6 +28,7 @@ class FactWord:
     also: tuple[str, ...] = ()
     repeats: bool = False
     must_say: bool = False
+    topic: str = ""
 
     @property
     def spellings(self) -> tuple[str, ...]:
@@ -58,6 +60,7 @@ class Language:
 
     facts: list[FactWord] = field(default_factory=list)
     blocks: list[BlockWord] = field(default_factory=list)
+    topic: str = ""  # what the facts declared next are about
 
     def fact(
         self,
@@ -75,7 +78,17 @@ class Language:
         others = tuple(part.strip() for part in also.split(",") if part.strip())
         must_say = not (alone or "{text}" in shape)
         self.facts.append(
-            FactWord(word, shape, help, example, tuple(blocks.split()), others, repeats, must_say)
+            FactWord(
+                word,
+                shape,
+                help,
+                example,
+                tuple(blocks.split()),
+                others,
+                repeats,
+                must_say,
+                self.topic,
+            )
         )
 
     def block(

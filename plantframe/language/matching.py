@@ -281,7 +281,7 @@ def _take(piece: Piece, ends: slots.Stops, phrase: Phrase, at: int) -> Taken:
         return None
     if piece.type and piece.type != "choice":
         return slots.take(piece.type, phrase, at, ends)
-    for choice in piece.choices:
+    for choice in piece.tried:
         if all(word_at(phrase, at + step) == word for step, word in enumerate(choice)):
             return " ".join(choice), at + len(choice)
     return None

@@ -32,7 +32,8 @@ Choices = tuple[tuple[str, ...], ...]
 class Piece:
     """One place in a pattern: a slot (`type` given) or words that must stand there.
 
-    choices   the words that may stand there, the longest first; `word` the one to be offered
+    choices   the words that may stand there; `word` the one to be offered
+    tried     the same, the longest first
     """
 
     type: str = ""
@@ -40,6 +41,7 @@ class Piece:
     choices: Choices = ()
     optional: bool = False
     word: str = ""
+    tried: Choices = ()
 
 
 @frozen
@@ -145,7 +147,8 @@ def patterns(shape: str) -> tuple[Pattern, ...]:
 
 def _pattern(text: str) -> Pattern:
     pieces = tuple(_piece(token) for token in re.findall(r"\{[^}]*\}\??|\S+", text.rstrip("*")))
-    return Pattern(pieces, text.endswith("*"), text)
+    free = [piece.type for piece in pieces] == ["text"]  # words may hold commas
+    return Pattern(pieces, text.endswith("*") or free, text)
 
 
 def _piece(token: str) -> Piece:
@@ -156,12 +159,13 @@ def _piece(token: str) -> Piece:
             return Piece(kind, name or kind, (), optional)
         # a word that is no type stands for itself: `{none:none}`
         choices = tuple(tuple(choice.split()) for choice in kind.split("|"))
-        return Piece("choice", name or "kind", _longest_first(choices), optional)
+        return Piece("choice", name or "kind", choices, optional, tried=_longest_first(choices))
     words = token.replace("?", "").split("/")
     if "of" in words:
         words += _OF
     choices = tuple(tuple(word.split("_")) for word in words)
-    return Piece("", "", _longest_first(choices), optional, words[0].replace("_", " "))
+    shown = words[0].replace("_", " ")
+    return Piece("", "", choices, optional, shown, _longest_first(choices))
 
 
 def _longest_first(choices: Choices) -> Choices:

@@ -278,6 +278,7 @@ _TAKERS: Mapping[str, Callable[[Phrase, int, Stops], Taken]] = {
     "pull": _pull,
     "gauge": _one(Measure, "gauge"),
     "speed": _one(Measure, "speed"),
+    "volume": _one(Measure, "volume"),
     "nail": _one(Nail),
     "money": _one(Money),
     "season": _one(Season),

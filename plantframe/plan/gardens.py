@@ -68,11 +68,11 @@ def garden_of(site: Site, blocks: list[Block]) -> Garden:
         free_h=_free(site, grouped.get("free", ())),
         away=_away(site, grouped.get("away", ())),
         tools=tuple(str(tool) for fact in grouped.get("tools", ()) for tool in fact.all("stuff")),
-        power=str(said("power", "text") or ""),
+        power=_words(grouped.get("power", ())),
         household=words.whole(said("household", "count")),
         children=words.ages(words.first(facts, "children")),
         dog="dog" in grouped,
-        region=str(said("region", "text") or ""),
+        region=_words(grouped.get("region", ())),
         frost_depth_m=words.metres(said("frost depth", "length")),
         lines_marked=site.dated(words.first(facts, "lines marked"), "date"),
         overhead=(*grouped.get("overhead line", ()), *grouped.get("no lines overhead", ())),
@@ -84,6 +84,11 @@ def garden_of(site: Site, blocks: list[Block]) -> Garden:
         where=block.where,
         marks=site.marks(facts),
     )
+
+
+def _words(facts: Iterable[Fact]) -> str:
+    """All the words of a fact, with their commas."""
+    return ", ".join(str(text) for fact in facts for text in fact.all("text"))
 
 
 def _frost(site: Site, facts: Iterable[Fact], slot: str) -> Dated | None:

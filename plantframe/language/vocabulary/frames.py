@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
-from plantframe.language.vocabulary.common import BUILT, fact
+from plantframe.language.vocabulary.common import BUILT, LANGUAGE, fact
+
+LANGUAGE.topic = "When they stand, and whose work they are"
 
 fact(
     "ready by",

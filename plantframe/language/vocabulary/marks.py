@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
-from plantframe.language.vocabulary.common import BUILT, PLACES, fact
+from plantframe.language.vocabulary.common import BUILT, LANGUAGE, PLACES, fact
+
+LANGUAGE.topic = "Work done, and warnings set aside"
 
 _WORKED_ON = f"{BUILT} bed border garden wall"
 

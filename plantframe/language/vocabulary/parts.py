@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
-from plantframe.language.vocabulary.common import BUILT, fact
+from plantframe.language.vocabulary.common import BUILT, LANGUAGE, fact
+
+LANGUAGE.topic = "Parts of frames, lines, covers and fences"
 
 _POST = (
     "{count} of?, {count} in_all, {section}, {length} long?, "
