@@ -105,7 +105,7 @@ class Shown:
             return inches
         millimetres = metres * 1000
         rounded = round(millimetres / 5) * 5 if millimetres >= 50 else round(millimetres)
-        return f"{rounded} mm" if rounded < 1000 else f"{rounded / 1000:.3f}".rstrip("0") + " m"
+        return f"{rounded} mm" if rounded < 1000 else f"{rounded / 1000:.3f}".rstrip("0").rstrip(".") + " m"
 
     def exact(self, metres: float) -> str:
         """A length as near as a tape shows it, for sums that have to add up."""
