@@ -16,6 +16,7 @@ GROW = (
     "{count:leaders} leader/leaders/stem/stems, "
     "{pinched at the top|pinched|pinch at the top|pinch|stopped at the top|stopped:pinched}, "
     "{tied in|led sideways|trained along:trained}, {cut back yearly|cut back every year:cut}, "
+    "{length:behind} behind_the_hinge/behind_the_hinges, "
     "until {date:until}, picked? from {date:pick}, {count}, {spot}*"
 )
 _HOLDS = f"{BUILT} bed border wall"

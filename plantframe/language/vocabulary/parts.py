@@ -194,7 +194,8 @@ fact(
 )
 fact(
     "strips",
-    "{section}, new? {date:since}, new? {spring|summer|autumn|winter:season} {year}, new? {year}, "
+    "{none:none}, {section}, new? {date:since}, "
+    "new? {spring|summer|autumn|winter:season} {year}, new? {year}, "
     "{length:apart} apart, every/each {length:apart}, {stuff:made}*, {length} of?",
     blocks=BUILT,
     help="The strips: of a lattice, or those under a box, and when they were put on.",
@@ -205,9 +206,15 @@ fact(
 fact(
     "lights",
     "{count} of?, {size}, {length:wide} wide, {length:long} long, {length:wide} each?, "
-    "{length:gap} between/bars_between, {overlapping:laid}, {stuff:glazing}*",
+    "{length:gap} between/bars_between, {overlapping:laid}, "
+    "{length:thick} {glass|twin-wall|twin wall|plastic:glazing}, {length:thick} thick, "
+    "slot {length:slot}, {length:slot} slot, {length:play} to_grow, "
+    "{ridges down|ridges across|ridges crosswise:ridges}, "
+    "{open at the low end|bar across the low end|bar along the low end|bar all round:end}, "
+    "{strapped|hooked down|tied down|weighted|loose:held}, {stuff:glazing}*",
     blocks=BUILT,
-    help="The lights of a cold frame: how many, how wide, glazed with what.",
+    help="The lights of a cold frame: how many, how wide, glazed with what; the slot the sheet "
+    "slides into, and how the lights are held against the wind.",
     example="lights 4 of 24 in x 4 ft, glass",
     also="light, sashes, sash",
 )
@@ -264,7 +271,8 @@ fact(
 )
 fact(
     "pins",
-    "{count} of?, {nail}, {length} long?, {text}",
+    "{count} of?, {nail}, {length} long?, {length:end} from_the_end/from_the_ends/from_each_end, "
+    "{text}",
     blocks=BUILT,
     help="The loose nails that hold the bars.",
     example="pins 40d",
