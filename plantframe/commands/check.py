@@ -2,16 +2,21 @@
 
 from __future__ import annotations
 
+import sys
 from typing import TYPE_CHECKING, Any
 
 from plantframe.answers.assumed import assumed, not_checked
 from plantframe.answers.offers import offers_for, offers_for_slip
+from plantframe.commands.asked import FINE, STOPS, answers_for, plan_argument, write_json
+from plantframe.commands.screen import Screen
 from plantframe.season.units import day, plural
 
 if TYPE_CHECKING:
+    import argparse
+    from datetime import date
+
     from plantframe.advice.findings import Found
     from plantframe.answers.answers import Answers
-    from plantframe.commands.screen import Screen
     from plantframe.language.edits import Edit
     from plantframe.language.mistakes import Mistake
 
@@ -20,6 +25,29 @@ MOST_SLIPS = 200  # a file that is no plan must not fill the screen for ever
 MOST_LISTED = 5
 _CURES = ("", "Cured by:", "Either cures it:")
 ON_SCREEN = 2  # ways out told of each warning; the data has more
+
+
+def arguments(parser: argparse.ArgumentParser) -> None:
+    """What it takes."""
+    plan_argument(parser, "+")
+    parser.add_argument(
+        "--all", action="store_true", help="every warning, not only the first screen"
+    )
+
+
+def run(given: argparse.Namespace, today: date) -> int:
+    """Check each plan."""
+    answers = answers_for(given.plan, today)
+    if given.json:
+        data = [as_data(one) for one in answers]
+        write_json(data[0] if len(data) == 1 else data)
+    else:
+        screen = Screen.of(sys.stdout)
+        for place, one in enumerate(answers):
+            if place:
+                screen.line()
+            show(one, screen, given.voice, everything=given.all)
+    return STOPS if any(one.stops for one in answers) else FINE
 
 
 def show(answers: Answers, screen: Screen, voice: str, *, everything: bool = False) -> None:

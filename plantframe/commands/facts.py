@@ -13,11 +13,13 @@ from plantframe.catalogue.names import all_names
 from plantframe.catalogue.sourced import Sourced
 from plantframe.catalogue.units import unit_named
 from plantframe.catalogue.workings import work
+from plantframe.commands.asked import FINE, Refused, write_json
 from plantframe.season.units import Shown, listed, plural
 
 if TYPE_CHECKING:
     import argparse
     from collections.abc import Iterator, Mapping
+    from datetime import date
 
     from plantframe.catalogue.workings import Worked
     from plantframe.commands.screen import Screen
@@ -39,9 +41,15 @@ _SKIP = {
 }
 
 
-def run(given: argparse.Namespace) -> int:
+def arguments(parser: argparse.ArgumentParser) -> None:
+    """What it takes."""
+    parser.add_argument("name", metavar="NAME", nargs="*", help="its name")
+    for whole in KINDS:
+        parser.add_argument(f"--{whole}", action="store_true", help=f"list the {whole}")
+
+
+def run(given: argparse.Namespace, _today: date) -> int:
     """Print what was asked for."""
-    from plantframe.commands.main import FINE, Refused, write_json
     from plantframe.commands.screen import Screen
 
     wanted = [kind for kind in KINDS if getattr(given, kind)]
@@ -85,8 +93,6 @@ def _entries(name: str) -> list[Entry]:
         out += [catalogue.structure(one) for one in catalogue.structures_named(name)]
         out += [catalogue.material(one) for one in catalogue.materials_named(name)]
     except CatalogueError as error:
-        from plantframe.commands.main import Refused
-
         raise Refused(f"The entry cannot be read: {error}.") from None
     rule = rule_named(name.lower().replace(" ", "-"))
     if rule is not None:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING, Any
 
+from plantframe.commands.asked import Refused, write_json
 from plantframe.commands.screen import table
 from plantframe.jobs.away import next_away, while_away
 from plantframe.jobs.data import job_data, trouble_data
@@ -42,7 +43,6 @@ def asked_for(given: argparse.Namespace) -> Page | None:
 
 
 def _write(data: dict[str, Any]) -> None:
-    from plantframe.commands.main import write_json
 
     write_json(data)
 
@@ -188,7 +188,6 @@ def _project_data(project: Project) -> dict[str, Any]:
 def away(answers: Answers, jobs: Jobs, _given: argparse.Namespace, screen: Screen | None) -> None:
     """One page for whoever looks after the garden meanwhile, and what is done before leaving."""
     from plantframe.commands.jobs import every_words
-    from plantframe.commands.main import Refused
 
     span = next_away(answers.plan.garden, answers.today)
     if span is None:

@@ -7,6 +7,8 @@ from functools import partial
 from itertools import groupby
 from typing import TYPE_CHECKING
 
+from plantframe.commands.asked import FINE, Refused, one_answer, plan_argument, write_json
+from plantframe.commands.asked import day as a_day
 from plantframe.jobs.choosing import of_day, of_frame, of_person, of_week, walk
 from plantframe.jobs.data import as_data
 from plantframe.jobs.job import OWN
@@ -26,10 +28,24 @@ if TYPE_CHECKING:
 WEEKDAYS = ("Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun")
 
 
+def arguments(parser: argparse.ArgumentParser) -> None:
+    """What it takes."""
+    plan_argument(parser)
+    add = parser.add_argument
+    add("--day", type=a_day, metavar="DATE", help="the jobs of one day")
+    add("--week", type=a_day, metavar="DATE", help="the jobs of the week of a day")
+    add("--for", dest="person", metavar="PERSON", help="one person's jobs")
+    add("--frame", metavar="NAME", help="the jobs of one frame or bed")
+    add("--walk", action="store_true", help="at most eight lines for ten minutes")
+    add("--weeks", action="store_true", help="hours wanted and free, and what waits")
+    add("--away", action="store_true", help="the neighbour's page while nobody is in")
+    add("--before-wind", action="store_true", help="what stands today, the weakest first")
+    add("--rain", type=a_day, metavar="DATE", help="what a day of rain moves")
+
+
 def run(given: argparse.Namespace, today: date) -> int:
     """Print the jobs that were asked for."""
     from plantframe.commands import job_pages
-    from plantframe.commands.main import FINE, Refused, one_answer, write_json
     from plantframe.commands.screen import Screen
 
     answers = one_answer(given.plan, today)
@@ -60,8 +76,6 @@ def _blocks(answers: Answers, jobs: Jobs) -> set[str]:
 
 def choose(answers: Answers, jobs: Jobs, given: argparse.Namespace) -> tuple[Job, ...]:
     """The jobs of a day, a week, a person, a frame or a walk; all of them where none is named."""
-    from plantframe.commands.main import Refused
-
     chosen = jobs.jobs
     if given.walk:
         chosen = walk(chosen, given.day or answers.today)

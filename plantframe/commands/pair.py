@@ -7,6 +7,7 @@ from collections import Counter
 from typing import TYPE_CHECKING, Any
 
 from plantframe.answers.offers import ways_back_in
+from plantframe.commands.asked import FINE, Refused, one_answer, plan_argument, write_json
 from plantframe.frozen import frozen
 from plantframe.pairing import advisor
 from plantframe.pairing.matches import FAIR, QUESTIONS
@@ -32,9 +33,18 @@ class Asking:
     want: str = ""
 
 
+def arguments(parser: argparse.ArgumentParser) -> None:
+    """What it takes."""
+    plan_argument(parser, "?")
+    parser.add_argument("name", metavar="NAME", nargs="?", help="a plant, a frame, a bed or a wall")
+    parser.add_argument(
+        "--plant", metavar="NAME", help="without a plan: every kind of frame for it"
+    )
+    parser.add_argument("--structure", metavar="KIND", help="without a plan: every plant for it")
+
+
 def run(given: argparse.Namespace, today: date) -> int:
     """Print the pairings that were asked for."""
-    from plantframe.commands.main import FINE, Refused, one_answer, write_json
     from plantframe.commands.screen import Screen
 
     answers: Answers | None = None
@@ -67,8 +77,6 @@ def run(given: argparse.Namespace, today: date) -> int:
 
 def asked_of(answers: Answers, name: str | None) -> list[Asking]:
     """The askings: each want of the plan, or whatever a name means."""
-    from plantframe.commands.main import Refused
-
     plan, season = answers.plan, answers.season
     if name is None:
         wants = [want for want in plan.wants if want.plants or want.spot]

@@ -7,6 +7,7 @@ import sys
 from typing import TYPE_CHECKING, Any
 
 from plantframe.answers.assumed import assumed, not_checked
+from plantframe.commands.asked import FINE, Refused, one_answer, plan_argument, write_json
 from plantframe.frozen import frozen
 from plantframe.season.loads import LIKELY, TIGHT
 from plantframe.season.units import two_figures
@@ -35,9 +36,16 @@ class Working:
     aside: str = ""  # the line that sets it aside, with how bad it is today
 
 
+def arguments(parser: argparse.ArgumentParser) -> None:
+    """What it takes."""
+    plan_argument(parser)
+    parser.add_argument(
+        "about", metavar="RULE or LINE", nargs="?", help="a warning's name, a line or a frame"
+    )
+
+
 def run(given: argparse.Namespace, today: date) -> int:
     """Print the working that was asked for."""
-    from plantframe.commands.main import FINE, Refused, one_answer, write_json
     from plantframe.commands.screen import Screen
 
     answers = one_answer(given.plan, today)
