@@ -6,7 +6,7 @@ import re
 from typing import TYPE_CHECKING
 
 from plantframe.catalogue.names import named
-from plantframe.season.season import entry_of
+from plantframe.season.entries import entry_of
 
 if TYPE_CHECKING:
     from collections.abc import Iterator

@@ -9,8 +9,8 @@ from plantframe.frozen import frozen, replace
 from plantframe.jobs.care import add_rounds
 from plantframe.jobs.days import window_of
 from plantframe.jobs.job import PICK, PLANT, SOW, TAKE_DOWN, TRAIN, Draft, Job, Window
+from plantframe.season.entries import entry_of
 from plantframe.season.likeness import slug
-from plantframe.season.season import entry_of
 from plantframe.season.units import plural
 from plantframe.season.work import day_in
 

@@ -13,7 +13,7 @@ from plantframe.pairing.matches import QUESTIONS, Matches, Pairing, Reject
 from plantframe.pairing.pair import Pair
 from plantframe.pairing.trials import Judged, judge
 from plantframe.pairing.tying import meant_for
-from plantframe.season.season import entry_of
+from plantframe.season.entries import entry_of
 from plantframe.season.units import listed
 
 if TYPE_CHECKING:

@@ -6,8 +6,8 @@ from typing import TYPE_CHECKING
 
 from plantframe.pairing.climber import word
 from plantframe.pairing.wording import capital
+from plantframe.season.entries import entry_of
 from plantframe.season.plantings import as_range
-from plantframe.season.season import entry_of
 from plantframe.season.units import listed, times, two_figures
 
 if TYPE_CHECKING:

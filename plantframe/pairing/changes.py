@@ -15,7 +15,7 @@ from plantframe.pairing.climber import Climber
 from plantframe.pairing.pair import Pair
 from plantframe.pairing.reaching import OVER_THE_TOP, STRETCH_M, reach_of
 from plantframe.pairing.supports import BARE_WALL, kinds, of_kind, only_props
-from plantframe.season.season import entry_of
+from plantframe.season.entries import entry_of
 from plantframe.season.units import listed
 
 if TYPE_CHECKING:

@@ -12,7 +12,7 @@ from plantframe.pairing.imagined import ImaginedFrame, imagined
 from plantframe.pairing.walls import fabric
 from plantframe.pairing.wording import capital
 from plantframe.plan.things import Garden
-from plantframe.season.season import entry_of, kind_of
+from plantframe.season.entries import entry_of, kind_of
 
 if TYPE_CHECKING:
     from collections.abc import Iterator, Mapping

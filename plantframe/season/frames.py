@@ -142,7 +142,7 @@ class WorkedFrame:
     @cached_property
     def plantings(self) -> tuple[WorkedPlanting, ...]:
         """Its plantings, worked out."""
-        from plantframe.season.season import entry_of
+        from plantframe.season.entries import entry_of
 
         row = self.worked.row_m if self.worked else None
         return tuple(

@@ -6,9 +6,8 @@ from functools import cached_property
 from types import MappingProxyType
 from typing import TYPE_CHECKING
 
-from plantframe.catalogue import reading as catalogue
-from plantframe.catalogue.mistakes import CatalogueError
 from plantframe.frozen import frozen
+from plantframe.season.entries import entry_of, kind_of
 from plantframe.season.frames import WorkedFrame
 from plantframe.season.plantings import WorkedPlanting
 from plantframe.season.sunlight import wall_sun_h
@@ -17,28 +16,7 @@ if TYPE_CHECKING:
     from collections.abc import Mapping
     from datetime import date
 
-    from plantframe.catalogue.entries import Plant, Structure
     from plantframe.plan.things import Bed, Frame, Grown, Plan, Thing
-
-
-def entry_of(name: str | None) -> Plant | None:
-    """The catalogue's plant, None where there is none or its entry is broken."""
-    if name is None:
-        return None
-    try:
-        return catalogue.plant(name)
-    except CatalogueError:
-        return None
-
-
-def kind_of(name: str) -> Structure | None:
-    """The catalogue's structure, None where there is none or its entry is broken."""
-    if not name:
-        return None
-    try:
-        return catalogue.structure(name)
-    except CatalogueError:
-        return None
 
 
 @frozen

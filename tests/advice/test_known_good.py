@@ -8,7 +8,7 @@ import pytest
 import yaml
 
 from plantframe.answers.answers import Answers, answers_to
-from plantframe.season.season import kind_of
+from plantframe.season.entries import kind_of
 from tests.advice.cases import TODAY
 
 ROWS = yaml.safe_load((Path(__file__).parent / "known_good.yaml").read_text(encoding="utf-8"))

@@ -6,7 +6,7 @@ import pytest
 
 from plantframe.answers.answers import answers_to
 from plantframe.catalogue import reading as catalogue
-from plantframe.season.season import kind_of
+from plantframe.season.entries import kind_of
 from tests.advice.cases import TODAY
 
 KINDS = [

@@ -12,7 +12,8 @@ from plantframe.pairing.judging import reasons
 from plantframe.pairing.pair import Pair
 from plantframe.pairing.supports import of_kind
 from plantframe.plan.building import build
-from plantframe.season.season import Season, entry_of
+from plantframe.season.entries import entry_of
+from plantframe.season.season import Season
 
 if TYPE_CHECKING:
     from plantframe.pairing.matches import Matches, Pairing, Reason, Reject

@@ -14,7 +14,7 @@ from plantframe.pairing.advisor import (
 )
 from plantframe.pairing.matches import QUESTIONS, VERDICTS
 from plantframe.pairing.supports import BARE_WALL, kinds
-from plantframe.season.season import kind_of
+from plantframe.season.entries import kind_of
 from tests.pairing.gardens import edited, pairing, reject, season_of
 
 GARDEN = """\

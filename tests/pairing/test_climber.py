@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from plantframe.pairing.climber import Climber
-from plantframe.season.season import entry_of
+from plantframe.season.entries import entry_of
 
 
 def climber(name: str, leaders: int | None = None) -> Climber:

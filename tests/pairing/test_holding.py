@@ -8,7 +8,7 @@ from plantframe.pairing.climber import Climber
 from plantframe.pairing.holding import holding
 from plantframe.pairing.pair import Pair
 from plantframe.pairing.supports import of_frame, of_wall
-from plantframe.season.season import entry_of
+from plantframe.season.entries import entry_of
 from tests.pairing.gardens import answers, season_of
 
 

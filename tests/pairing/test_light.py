@@ -6,7 +6,7 @@ from plantframe.pairing.climber import Climber
 from plantframe.pairing.light import lighting
 from plantframe.pairing.pair import Pair
 from plantframe.pairing.supports import of_kind
-from plantframe.season.season import entry_of
+from plantframe.season.entries import entry_of
 from tests.pairing.gardens import season_of
 
 

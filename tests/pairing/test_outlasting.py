@@ -6,7 +6,7 @@ from plantframe.pairing.climber import Climber
 from plantframe.pairing.outlasting import outlasting
 from plantframe.pairing.pair import Pair
 from plantframe.pairing.supports import of_frame
-from plantframe.season.season import entry_of
+from plantframe.season.entries import entry_of
 from tests.pairing.gardens import answers, season_of
 
 

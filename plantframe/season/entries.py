@@ -1,0 +1,31 @@
+"""Looking things up in the catalogue, where a broken entry is as good as none."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+from plantframe.catalogue import reading as catalogue
+from plantframe.catalogue.mistakes import CatalogueError
+
+if TYPE_CHECKING:
+    from plantframe.catalogue.entries import Plant, Structure
+
+
+def entry_of(name: str | None) -> Plant | None:
+    """The catalogue's plant, None where there is none or its entry is broken."""
+    if name is None:
+        return None
+    try:
+        return catalogue.plant(name)
+    except CatalogueError:
+        return None
+
+
+def kind_of(name: str) -> Structure | None:
+    """The catalogue's structure, None where there is none or its entry is broken."""
+    if not name:
+        return None
+    try:
+        return catalogue.structure(name)
+    except CatalogueError:
+        return None
