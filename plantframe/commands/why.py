@@ -145,6 +145,7 @@ def of_frame(answers: Answers, frame: WorkedFrame) -> list[Working]:
     if load is not None and heaviest is not None:
         ratio = load.ratio
         weight = heaviest.entry.wet_weight if heaviest.entry else None
+        own = "your figure" if heaviest.planting.weighs_kg_per_m is not None else ""
         span = f" of {shown.length(load.span_m)}" if load.span_m else ""
         out.append(
             Working(
@@ -156,7 +157,7 @@ def of_frame(answers: Answers, frame: WorkedFrame) -> list[Working]:
                 f"{shown.hanging_bare(load.carried)}: {two_figures(ratio.middle)} "
                 f"(from {two_figures(ratio.low)} to {two_figures(ratio.high)}). "
                 f"Silent below {TIGHT}, a note to {LIKELY}.",
-                f"The weight: {_from(weight)}. The {load.part}: sum, with limits of stress and bow "
+                f"The weight: {own or _from(weight)}. The {load.part}: sum, with limits of stress and bow "
                 "that are an estimate tuned to practice.",
             )
         )

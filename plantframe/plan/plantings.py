@@ -6,6 +6,7 @@ from types import MappingProxyType
 from typing import TYPE_CHECKING
 
 from plantframe.frozen import replace
+from plantframe.language.values import Measure
 from plantframe.plan import names as naming
 from plantframe.plan import words
 from plantframe.plan.things import Grown, Planting
@@ -18,6 +19,7 @@ if TYPE_CHECKING:
     from plantframe.plan.site import Site
 
 GROWS = frozenset({"grow", "plant"})
+FOOT_M = 0.3048
 _FRAMES = frozenset({"frame", "line", "cover", "fence"})
 
 
@@ -89,7 +91,16 @@ def _planting(site: Site, fact: Fact, slot: Slot, block: Block, order: int) -> P
         (fact,),
         male,
         female,
+        _weighed(fact),
     )
+
+
+def _weighed(fact: Fact) -> float | None:
+    """What the gardener says it weighs, kg per metre of row."""
+    weight, each = fact.get("weighs"), str(fact.get("each") or "")
+    if not isinstance(weight, Measure):
+        return None
+    return weight.value / FOOT_M if each.endswith(("foot", "ft")) else weight.value
 
 
 def grown_last_year(site: Site) -> Mapping[str, tuple[Grown, ...]]:

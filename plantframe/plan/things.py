@@ -164,6 +164,7 @@ class Planting:
              clear, several where it must be asked about, none where nothing is known
     order    0 for the first `grow` of its block, 1 for the second …
     male, female   how many of each, where the plan says
+    weighs_kg_per_m   what the gardener has weighed: it outranks the catalogue's figure
     """
 
     said: str
@@ -186,6 +187,7 @@ class Planting:
     facts: tuple[Fact, ...] = ()
     male: int | None = None
     female: int | None = None
+    weighs_kg_per_m: float | None = None
 
     @property
     def plant(self) -> str | None:

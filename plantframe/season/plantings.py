@@ -79,7 +79,10 @@ class WorkedPlanting:
 
     @cached_property
     def weight_kg_per_m(self) -> Range | None:
-        """Wet weight at its heaviest, kg per metre of row."""
+        """Wet weight at its heaviest, kg per metre of row: the gardener's own figure first."""
+        own = self.planting.weighs_kg_per_m
+        if own is not None:
+            return Range(own, own, own)
         return wet_weight_kg_per_m(self.entry, self.leaders) if self.entry else None
 
     @cached_property

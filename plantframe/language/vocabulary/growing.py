@@ -16,6 +16,7 @@ GROW = (
     "{count:leaders} leader/leaders/stem/stems, "
     "{pinched at the top|pinched|pinch at the top|pinch|stopped at the top|stopped:pinched}, "
     "{tied in|led sideways|trained along:trained}, {cut back yearly|cut back every year:cut}, "
+    "{weight:weighs} {a metre|per metre|a m|per m|a foot|per foot|a ft|per ft:each}, "
     "{length:behind} behind_the_hinge/behind_the_hinges, "
     "until {date:until}, picked? from {date:pick}, {count}, {spot}*"
 )
@@ -26,7 +27,7 @@ fact(
     GROW,
     blocks=_HOLDS,
     help="What grows here: how many, when sown or planted, how led. Twice in one block is a first "
-    "and a second crop.",
+    "and a second crop. A weight you have weighed yourself (`12 kg a metre`) outranks the book's.",
     example="grow pole bean 'Ferryman', 40 plants, sow 18 May",
     also="grows, crop",
     repeats=True,
