@@ -207,7 +207,8 @@ fact(
     "lights",
     "{count} of?, {size}, {length:wide} wide, {length:long} long, {length:wide} each?, "
     "{length:gap} between/bars_between, {overlapping:laid}, "
-    "{length:thick} {glass|twin-wall|twin wall|plastic:glazing}, {length:thick} thick, "
+    "{length:thick} {glass|toughened glass|twin-wall|twin wall|plastic:glazing}, "
+    "{length:thick} thick, "
     "slot {length:slot}, {length:slot} slot, {length:play} to_grow, "
     "{ridges down|ridges across|ridges crosswise:ridges}, "
     "{open at the low end|bar across the low end|bar along the low end|bar all round:end}, "
