@@ -97,10 +97,11 @@ def _planting(site: Site, fact: Fact, slot: Slot, block: Block, order: int) -> P
 
 def _weighed(fact: Fact) -> float | None:
     """What the gardener says it weighs, kg per metre of row."""
-    weight, each = fact.get("weighs"), str(fact.get("each") or "")
+    weight, each = fact.get("weighs"), fact.get("each")
     if not isinstance(weight, Measure):
         return None
-    return weight.value / FOOT_M if each.endswith(("foot", "ft")) else weight.value
+    length = words.metres(each) or (FOOT_M if str(each).endswith(("foot", "ft")) else 1.0)
+    return weight.value / length
 
 
 def grown_last_year(site: Site) -> Mapping[str, tuple[Grown, ...]]:

@@ -16,7 +16,7 @@ GROW = (
     "{count:leaders} leader/leaders/stem/stems, "
     "{pinched at the top|pinched|pinch at the top|pinch|stopped at the top|stopped:pinched}, "
     "{tied in|led sideways|trained along:trained}, {cut back yearly|cut back every year:cut}, "
-    "{weight:weighs} {a metre|per metre|a m|per m|a foot|per foot|a ft|per ft:each}, "
+    "{weight:weighs} {length:each}, {weight:weighs} {per metre|per m|per foot|per ft:each}, "
     "{length:behind} behind_the_hinge/behind_the_hinges, "
     "until {date:until}, picked? from {date:pick}, {count}, {spot}*"
 )
