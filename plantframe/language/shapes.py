@@ -198,7 +198,7 @@ def ordered(shape: str, strict: bool) -> tuple[Pattern, ...]:  # noqa: FBT001 - 
 
 @cache
 def openings(shape: str, strict: bool) -> tuple[frozenset[str] | None, ...]:  # noqa: FBT001 - as above
-    """The words that each of the ordered patterns may open with; None where it opens with a slot."""
+    """The words that each of the ordered patterns may open with; None where a slot opens it."""
     found: list[frozenset[str] | None] = []
     for pattern in ordered(shape, strict):
         first = pattern.pieces[0]

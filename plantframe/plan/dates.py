@@ -109,9 +109,10 @@ def resolve(when: When, season: Season) -> Dated:
     first, give = _day(when.day, season)
     if when.last is None:
         return Dated(first, first, give, when.text)
-    start = first if when.day.day is not None else first.replace(day=1)
+    whole_month = when.day.day is None and not when.day.part
+    start = first.replace(day=1) if whole_month else first
     stop, _ = _day(when.last, season)
-    if when.last.day is None:
+    if when.last.day is None and not when.last.part:
         stop = stop.replace(day=last_of(stop.year, stop.month))
     if stop < start and when.last.year is None:
         # `1 October to 15 April` and `24 December to 6 January` run over new year

@@ -103,7 +103,7 @@ def soil(fact: Fact | None) -> str:
     """
     if fact is None:
         return ""
-    said = " ".join([str(fact.get("state") or ""), *map(str, fact.all("stuff"))]).lower()
+    said = " ".join(map(str, (*fact.all("state"), *fact.all("stuff")))).lower()
     words = said.replace(",", " ").split()
     noun = next((word for word in reversed(words) if word in _SOILS), "")
     if noun == "clay":

@@ -206,7 +206,7 @@ HEADS = {text: heads(text) for text in PLANS}
 
 @pytest.mark.parametrize("batch", range(BATCHES))
 def test_a_damaged_plan_costs_the_damaged_lines_alone(batch: int, tmp_path: Path) -> None:
-    chance = random.Random(20_270_301 + batch)  # noqa: S311 - a garden, no secret
+    chance = random.Random(20_270_301 + batch)
     file = tmp_path / "2027.plan"
     compared = 0
     for number in range(EACH):

@@ -80,10 +80,10 @@ def test_a_name_to_read_needs_no_ending_and_may_have_quotes(folder: Path, name: 
 
 
 def test_a_plan_that_is_not_there_names_its_nearest(folder: Path) -> None:
-    (folder / "2027.plan").write_text("read palces\n", encoding="utf-8")
+    (folder / "2027.plan").write_text("read plaxes\n", encoding="utf-8")
     (slip,) = read_plan(folder / "2027.plan").mistakes
-    assert (slip.name, slip.where.line, slip.where.typed) == ("read-missing", 1, "read palces")
-    assert "no plan “palces” beside this one. Nearest: places." in slip.says
+    assert (slip.name, slip.where.line, slip.where.typed) == ("read-missing", 1, "read plaxes")
+    assert "no plan “plaxes” beside this one. Nearest: places." in slip.says
 
 
 def test_plans_that_read_each_other_are_read_once(folder: Path) -> None:

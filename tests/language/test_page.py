@@ -15,6 +15,7 @@ from tests.language.reading import HEADS, read
 
 SHOWN = re.findall(r"```\n(.*?)```", PROSE, re.DOTALL)
 TYPED = re.findall(r"`([^`\n]+)`", re.sub(r"```.*?```", "", PROSE, flags=re.DOTALL))
+DECLARED: list[BlockWord | FactWord] = [*language().blocks, *language().facts]
 OTHER_HEADS = {"want": "want cucumber", "task": "task order seed"}
 
 
@@ -24,7 +25,7 @@ def test_the_page_is_fresh() -> None:
 
 def test_every_block_and_fact_is_on_the_page() -> None:
     headings = re.findall(r"^### (.+)$", page(), re.MULTILINE)
-    declared = [word.word for word in (*language().blocks, *language().facts)]
+    declared = [word.word for word in DECLARED]
     assert headings == declared
 
 
@@ -74,7 +75,7 @@ def test_every_line_named_in_the_prose_is_understood(line: str) -> None:
 def test_a_gardener_is_told_what_stands_in_every_slot() -> None:
     assert set(SLOTS) >= {
         piece.type
-        for word in (*language().blocks, *language().facts)
+        for word in DECLARED
         for pattern in patterns(word.shape)
         for piece in pattern.pieces
         if piece.type not in {"", "choice"}
@@ -83,7 +84,7 @@ def test_a_gardener_is_told_what_stands_in_every_slot() -> None:
 
 
 def test_a_shape_is_told_without_a_brace() -> None:
-    for word in (*language().blocks, *language().facts):
+    for word in DECLARED:
         told = written(word.shape)
         assert not re.search(r"[{}|_]", told)
         assert "?" not in told

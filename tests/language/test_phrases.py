@@ -142,6 +142,8 @@ def test_several_years_are_a_span_or_a_list() -> None:
 
 def test_a_stroke_between_figures_may_be_a_date() -> None:
     assert one("5/6") == Slashed((5, 6), "5/6")
+    assert one("18/5") == Slashed((18, 5), "18/5")
+    assert one("31/12") == Slashed((31, 12), "31/12")
     assert one("3/11/2026") == Slashed((3, 11, 2026), "3/11/2026")
 
 

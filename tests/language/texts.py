@@ -139,7 +139,7 @@ def plan_texts() -> SearchStrategy[str]:
 
 def many_lines(count: int) -> str:
     """A long plan of so many lines, no two blocks of it alike; the same every time."""
-    chance = random.Random(count)  # noqa: S311 - a garden, no secret
+    chance = random.Random(count)
     out = ["garden Quarry Row, 2027", "  place 52.1 N, 1.4 W", "bed Long Bed, 4 ft x 24 ft"]
     number = 0
     while len(out) < count:

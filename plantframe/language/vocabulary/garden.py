@@ -45,7 +45,7 @@ fact(
 )
 fact(
     "soil",
-    "{loose|wet|firm|stiff|heavy|light|dry|sandy|stony:state} {stuff}, {stuff}",
+    "{loose|wet|firm|stiff|heavy|light|dry|sandy|stony:state}*, {stuff}*",
     blocks=f"garden bed {BUILT}",
     help="What the ground is: firm loam, clay, sand …",
     example="soil firm loam",
