@@ -7,6 +7,7 @@ from types import MappingProxyType
 from typing import TYPE_CHECKING
 
 from plantframe.frozen import frozen
+from plantframe.plan.things import INSIDE
 from plantframe.season.entries import entry_of, kind_of
 from plantframe.season.frames import WorkedFrame
 from plantframe.season.plantings import WorkedPlanting
@@ -86,6 +87,20 @@ class Season:
             return bed.sun_h
         return wall_sun_h(self.plan.things.get(planting.holder), self.plan.garden)
 
+    def is_covered(self, planting: WorkedPlanting) -> bool:
+        """It stands under glass, film or fabric: its own, or one that is over its bed."""
+        frame = self.frames.get(planting.holder)
+        if frame is not None and (frame.frame.word == "cover" or "fabric" in frame.frame.facts):
+            return True
+        places = {planting.holder, self.bed_name(planting)} - {""}
+        # a box `west of Long Bed` covers nothing in it
+        return any(
+            spot.thing in places and spot.relation in INSIDE
+            for cover in self.frames.values()
+            if cover.frame.word == "cover"
+            for spot in cover.frame.spots
+        )
+
     def tasks_about(self, frame: str) -> tuple[str, ...]:
         """The gardener's own tasks that may concern a frame: those that name it or no frame."""
         return (*self._tasks_by_frame.get("", ()), *self._tasks_by_frame.get(frame, ()))
@@ -113,7 +128,8 @@ class Season:
             name: list(bed.had) for name, bed in self.plan.beds.items()
         }
         for frame in self.plan.frames.values():
-            for bed in {spot.thing for spot in frame.spots} if frame.had else ():
+            inside = {spot.thing for spot in frame.spots if spot.relation in INSIDE}
+            for bed in inside if frame.had else ():
                 gathered.setdefault(bed, []).extend(frame.had)
         for name, grown in self.plan.history.items():
             gathered.setdefault(name, []).extend(grown)

@@ -51,7 +51,7 @@ def check(planting: WorkedPlanting, season: Season) -> Iterable[Finding]:
         return
     entries = meant(planting)
     tender = bool(entries) and all(word(entry.tender) == "tender" for entry in entries)
-    if not tender or is_covered(planting, season):
+    if not tender or season.is_covered(planting):
         return
     first, dated = out
     average = nearest(garden.frost_last.day, first)
@@ -89,16 +89,6 @@ def late_frost(garden: Garden, average: date) -> date:
     if garden.frost_late is not None:
         return nearest(garden.frost_late.day, average)
     return one_in_ten_last_day(average) or average
-
-
-def is_covered(planting: WorkedPlanting, season: Season) -> bool:
-    """It stands under glass, film or fabric: its own, or one that is over its bed."""
-    frame = season.frames.get(planting.holder)
-    if frame is not None and (frame.frame.word == "cover" or "fabric" in frame.frame.facts):
-        return True
-    places = {planting.holder, season.bed_name(planting)} - {""}
-    covers = [one.frame for one in season.frames.values() if one.frame.word == "cover"]
-    return any(spot.thing in places for cover in covers for spot in cover.spots)
 
 
 def _margin_days(entry: Plant) -> int:
