@@ -1,0 +1,1 @@
+"""What is printed: drawings, the sheets for bench and bed, and the season's book."""
