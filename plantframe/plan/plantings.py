@@ -6,10 +6,11 @@ from types import MappingProxyType
 from typing import TYPE_CHECKING
 
 from plantframe.frozen import replace
+from plantframe.language.spots import Spot
 from plantframe.language.values import Measure
 from plantframe.plan import names as naming
 from plantframe.plan import words
-from plantframe.plan.things import Grown, Planting
+from plantframe.plan.things import INSIDE, Grown, Planting
 
 if TYPE_CHECKING:
     from collections.abc import Mapping
@@ -127,7 +128,10 @@ def _bed_named(site: Site, block: Block) -> str:
     if block.word in {"bed", "border"}:
         return block.name
     for slot in block.head.slots:
-        name = getattr(slot.value, "name", "")
-        if slot.name == "spot" and name and (found := site.names.find(name)):
-            return found
+        spot = slot.value
+        # west of a bed is not in it
+        if isinstance(spot, Spot) and spot.relation in INSIDE and spot.distance_m is None:
+            found = site.names.find(spot.name)
+            if found:
+                return found
     return ""
