@@ -151,6 +151,9 @@ def _beds(season: Season, screen: Screen) -> None:
         table(rows, ("", *(str(year) for year in years)), screen)
         return
     for row in rows:
+        if not any(row[1:]):
+            screen.line(f"  {row[0]}: nothing is told of it")
+            continue
         screen.line(f"  {row[0]}")
         for year, grown in zip(years, row[1:], strict=True):
             if grown:

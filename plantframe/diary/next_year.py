@@ -15,7 +15,6 @@ from plantframe.diary.years import SUFFIX, label_of
 from plantframe.frozen import frozen
 from plantframe.jobs.planting import LASTING
 from plantframe.season.entries import entry_of
-from plantframe.season.season import Season
 
 if TYPE_CHECKING:
     from collections.abc import Iterable, Sequence
@@ -23,6 +22,7 @@ if TYPE_CHECKING:
     from plantframe.language.blocks import Block, Fact, Text
     from plantframe.language.files import Reading
     from plantframe.plan.things import Frame, Planting
+    from plantframe.season.season import Season
 
 GROUND: Final = frozenset({"wall", "hedge", "tree", "path", "house", "bed", "border"})
 LASTS: Final = GROUND | {"shed", "yard"}
@@ -156,7 +156,8 @@ def _block(block: Block, text: Text, season: Season, *, history: bool) -> list[s
         built = next((fact for fact in block.facts if fact.word == "built"), None)
         in_head = built is not None and built.where.line == block.where.line
         if built is None:
-            lines.append(f"  built {_this_year(season)}")
+            told = "" if _marked_done(frame) else " (if it was)"
+            lines.append(f"  built {_this_year(season)}{told}")
         elif not in_head:
             lines.append(built.where.typed.rstrip())
         return lines
@@ -199,6 +200,11 @@ def stays(frame: Frame, season: Season) -> bool:
     if worked.stands:
         return True
     return bool(worked.lasting) and worked.structure is not None
+
+
+def _marked_done(frame: Frame) -> bool:
+    """Whether the plan tells of building it; else that it stands is only likely."""
+    return any(mark.kind == "done" for mark in frame.marks)
 
 
 def lives_on(planting: Planting) -> bool:
@@ -258,6 +264,9 @@ def _came_down(season: Season, down: Sequence[str]) -> list[str]:
     for name in down:
         frame = season.plan.frames.get(name)
         if frame is None:
+            continue
+        if season.frames[name].structure is None and frame.take_down is None:
+            lines.append(_remark(f"{name}: this year's plan does not say whether it stays"))
             continue
         parts = [
             fact.text
