@@ -13,7 +13,7 @@ from plantframe.jobs.rain import slid
 from plantframe.jobs.wind import before_wind
 from plantframe.season.likeness import short
 from plantframe.season.loads import LIKELY, TIGHT
-from plantframe.season.units import day, listed, plural, times
+from plantframe.season.units import dated, day, every_words, listed, plural, times
 
 if TYPE_CHECKING:
     import argparse
@@ -187,8 +187,6 @@ def _project_data(project: Project) -> dict[str, Any]:
 # ---- while away ---------------------------------------------------------------------------------
 def away(answers: Answers, jobs: Jobs, _given: argparse.Namespace, screen: Screen | None) -> None:
     """One page for whoever looks after the garden meanwhile, and what is done before leaving."""
-    from plantframe.commands.jobs import every_words
-
     span = next_away(answers.plan.garden, answers.today)
     if span is None:
         raise Refused(
@@ -324,8 +322,6 @@ def _tie_down(one: Exposed) -> tuple[str, ...]:
 # ---- rain ---------------------------------------------------------------------------------------
 def rain(answers: Answers, jobs: Jobs, given: argparse.Namespace, screen: Screen | None) -> None:
     """What a day of rain moves, and what can be done under a roof instead."""
-    from plantframe.commands.jobs import dated
-
     found = slid(answers.season, jobs, given.rain)
     if screen is None:
         _write(

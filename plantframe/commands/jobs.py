@@ -13,7 +13,7 @@ from plantframe.jobs.choosing import of_day, of_frame, of_person, of_week, walk
 from plantframe.jobs.data import as_data
 from plantframe.jobs.job import OWN
 from plantframe.jobs.listing import jobs_of
-from plantframe.season.units import day, listed, plural
+from plantframe.season.units import dated, day, every_words, listed, minutes_words, plural
 
 if TYPE_CHECKING:
     import argparse
@@ -24,8 +24,6 @@ if TYPE_CHECKING:
     from plantframe.commands.screen import Screen
     from plantframe.jobs.job import Job
     from plantframe.jobs.listing import Jobs
-
-WEEKDAYS = ("Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun")
 
 
 def arguments(parser: argparse.ArgumentParser) -> None:
@@ -135,11 +133,6 @@ def _troubles(jobs: Jobs, chosen: set[str] | None, screen: Screen) -> None:
         screen.labelled(f"line {slip.where.line}:", slip.says, "")
 
 
-def dated(planned: date) -> str:
-    """A day with its weekday and year: Sat 15 May 2027."""
-    return f"{WEEKDAYS[planned.weekday()]} {day(planned)} {planned.year}"
-
-
 def _group(job: Job, given: argparse.Namespace) -> tuple[str, str, str]:
     """Jobs of one day and one block stand together, with the day they must be done by."""
     if job.every_days is not None and job.planned is not None and (given.day or given.week):
@@ -197,26 +190,3 @@ def _sentence(job: Job) -> str:
         told.append(", ".join(job.tools))
     extra = "; ".join(told)
     return f"{job.does} ({extra})" if extra else job.does
-
-
-def minutes_words(minutes: tuple[float, float]) -> str:
-    """How long: `10 min`, `15 to 25 min`, `2 to 2.5 h`."""
-    low, high = (max(round(one), 1) for one in minutes)
-    if high >= 90:
-        hours = (round(low / 30) / 2, round(high / 30) / 2)
-        return f"{hours[0]:g} h" if hours[0] == hours[1] else f"{hours[0]:g} to {hours[1]:g} h"
-    return f"{low} min" if low == high else f"{low} to {high} min"
-
-
-def every_words(days: tuple[int, int], until: date | None) -> str:
-    """How often: `every 2 to 3 days until 10 October`."""
-    low, high = days
-    if low == high == 1:
-        often = "every day"
-    elif low == high == 7:
-        often = "every week"
-    elif low == high:
-        often = f"every {low} days"
-    else:
-        often = f"every {low} to {high} days"
-    return f"{often} until {day(until)}" if until is not None else often

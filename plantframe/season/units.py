@@ -32,6 +32,7 @@ MONTHS = [
     "November",
     "December",
 ]
+WEEKDAYS = ("Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun")
 _EIGHTHS = {0: "", 1: "⅛", 2: "¼", 3: "⅜", 4: "½", 5: "⅝", 6: "¾", 7: "⅞"}
 
 
@@ -56,6 +57,34 @@ def times(ratio: float) -> str:
 def day(value: date) -> str:
     """A day without its year: 18 May."""
     return f"{value.day} {MONTHS[value.month - 1]}"
+
+
+def dated(planned: date) -> str:
+    """A day with its weekday and year: Sat 15 May 2027."""
+    return f"{WEEKDAYS[planned.weekday()]} {day(planned)} {planned.year}"
+
+
+def minutes_words(minutes: tuple[float, float]) -> str:
+    """How long: `10 min`, `15 to 25 min`, `2 to 2.5 h`."""
+    low, high = (max(round(one), 1) for one in minutes)
+    if high >= 90:
+        hours = (round(low / 30) / 2, round(high / 30) / 2)
+        return f"{hours[0]:g} h" if hours[0] == hours[1] else f"{hours[0]:g} to {hours[1]:g} h"
+    return f"{low} min" if low == high else f"{low} to {high} min"
+
+
+def every_words(days: tuple[int, int], until: date | None) -> str:
+    """How often: `every 2 to 3 days until 10 October`."""
+    low, high = days
+    if low == high == 1:
+        often = "every day"
+    elif low == high == 7:
+        often = "every week"
+    elif low == high:
+        often = f"every {low} days"
+    else:
+        often = f"every {low} to {high} days"
+    return f"{often} until {day(until)}" if until is not None else often
 
 
 def listed(words: list[str] | tuple[str, ...], last: str = "and") -> str:
@@ -105,7 +134,11 @@ class Shown:
             return inches
         millimetres = metres * 1000
         rounded = round(millimetres / 5) * 5 if millimetres >= 50 else round(millimetres)
-        return f"{rounded} mm" if rounded < 1000 else f"{rounded / 1000:.3f}".rstrip("0").rstrip(".") + " m"
+        return (
+            f"{rounded} mm"
+            if rounded < 1000
+            else f"{rounded / 1000:.3f}".rstrip("0").rstrip(".") + " m"
+        )
 
     def exact(self, metres: float) -> str:
         """A length as near as a tape shows it, for sums that have to add up."""
