@@ -17,7 +17,8 @@ if TYPE_CHECKING:
     from plantframe.language.values import Phrase
 
 LINE_CAP = 2_000
-FILE_CAP = 4_000_000
+FILE_CAP = 1_000_000
+PART_CAP = 150  # parts between commas in a line, and words in one part
 
 # `May 18` before a comma and `2027` after it are one date.
 _MONTH_DAY = re.compile(
@@ -35,6 +36,14 @@ class Line:
     phrases: tuple[Phrase, ...]
     remark: str
 
+    @property
+    def beyond(self) -> str:
+        """What of it is more than anybody types on purpose, "" where nothing is."""
+        words = max(len(part.items) for part in self.phrases)
+        if len(self.phrases) > PART_CAP:
+            return f"{len(self.phrases):,} parts"
+        return f"{words:,} words without a comma" if words > PART_CAP else ""
+
 
 def typed_lines(text: str) -> tuple[str, ...]:
     """The lines as typed, without their endings. Only a line feed ends a line."""
@@ -46,7 +55,7 @@ def readable(lines: Sequence[str], file: str) -> tuple[list[str], list[Mistake]]
     out, mistakes = list(lines), []
     for number, line in enumerate(lines, start=1):
         if len(line) > LINE_CAP:
-            told = {"length": f"{len(line):,}", "cap": f"{LINE_CAP:,}"}
+            told = {"length": f"{len(line):,} characters", "cap": f"{LINE_CAP:,}"}
             mistakes.append(Mistake("line-too-long", Where(file, number, 1, line[:80]), told))
             out[number - 1] = ""
         elif "\ufffd" in line:

@@ -107,8 +107,7 @@ def _bad_byte(told: Told) -> str:
 @_kind("line-too-long", "stop", unread=True)
 def _line_too_long(told: Told) -> str:
     return (
-        f"this line has {told['length']} characters; {told['cap']} is the most I read. "
-        "Break it into several."
+        f"this line has {told['length']}; {told['cap']} is the most I read. Break it into several."
     )
 
 

@@ -18,7 +18,7 @@ from plantframe.language.blocks import Block, Fact, Import, Text
 from plantframe.language.declarations import BlockWord, FactWord, find_block, find_fact
 from plantframe.language.edits import Edit, LineChange, delete, rewrite
 from plantframe.language.heads import head_parts, looks_like_a_head, name_of
-from plantframe.language.lines import FILE_CAP, LINE_CAP, readable, split, typed_lines
+from plantframe.language.lines import FILE_CAP, LINE_CAP, PART_CAP, readable, split, typed_lines
 from plantframe.language.lists import fits, heights, reason_whole
 from plantframe.language.matching import match
 from plantframe.language.mistakes import Mistake, Where
@@ -150,7 +150,9 @@ class _Reading:
         """Read one line into the block it opens or belongs to."""
         typed = self.lines[line.number - 1]
         where = Where(self.file, self.first + line.number, line.phrases[0].column, typed)
-        if line.head:
+        if line.beyond and line.phrases[0].words[0] not in {"log", "note"}:
+            self.slips.say("line-too-long", where, length=line.beyond, cap=str(PART_CAP))
+        elif line.head:
             self.head(line.phrases, where, line.remark)
         else:
             self.detail(line.phrases, where, line.remark)

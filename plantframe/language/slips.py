@@ -77,6 +77,7 @@ class Slips:
         self.first = first
         self.units = units
         self.found: list[Mistake] = []
+        self.block_units: dict[int, Units] = {}
 
     def say(self, slip: str, where: Where, edits: Iterable[Edit] = (), /, **told: str) -> None:
         """Keep a mistake."""
@@ -263,7 +264,9 @@ class Slips:
         last = line
         while last < len(self.lines) and self.lines[last][:1] in {" ", "\t", "\u00a0"}:
             last += 1
-        here = units_in("\n".join(self.lines[first:last]))
+        if first not in self.block_units:
+            self.block_units[first] = units_in("\n".join(self.lines[first:last]))
+        here = self.block_units[first]
         return here if any(here) else self.units
 
     def doubts(self, part: Phrase, where: Where) -> None:
