@@ -126,7 +126,6 @@ INSTEAD = {
     ("won't-fold", "nothing-to-hold"),
     ("won't-fold", "support-too-fat"),
     ("vine-outgrows", "not-a-climber"),
-    ("frost", "soil-cold"),
     ("ends-unbraced", "wire-will-sag"),
     ("won't-fold", "frame-too-short-lived"),
 }
