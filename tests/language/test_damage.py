@@ -184,7 +184,7 @@ def whole_lines(plan: Damaged, heads_before: dict[int, int]) -> Iterator[tuple[i
             yield number, origin
 
 
-def use_all(reading: Reading) -> None:
+def use_all(reading: Reading) -> Season:
     """Build the plan and work out everything in it."""
     plan, slips = build(reading, TODAY)
     season = Season(plan, TODAY)
@@ -198,6 +198,7 @@ def use_all(reading: Reading) -> None:
         assert frame.steps is None or frame.steps is not None
     for planting in season.plantings:
         assert planting.name
+    return season
 
 
 WHOLE = {text: facts_by_line(text) for text in PLANS}
@@ -234,7 +235,7 @@ def test_a_damaged_plan_costs_the_damaged_lines_alone(batch: int, tmp_path: Path
 @pytest.mark.parametrize("text", [*PLANS, *MESSY, *GARBAGE])
 def test_every_plan_however_messy_is_worked_out(text: str, tmp_path: Path) -> None:
     (tmp_path / "2027.plan").write_text(text, encoding="utf-8", errors="surrogatepass")
-    use_all(read_plan(tmp_path / "2027.plan"))
+    assert use_all(read_plan(tmp_path / "2027.plan")).plan.name == "2027"
 
 
 @settings(max_examples=300)
@@ -250,7 +251,7 @@ def test_any_text_gives_slips_and_no_more(text: str) -> None:
 def test_any_text_of_a_plans_own_words_is_built(text: str) -> None:
     from plantframe.language.files import read_input
 
-    use_all(read_input(text))
+    assert use_all(read_input(text)).plan.garden.year
 
 
 @settings(max_examples=200)
