@@ -128,6 +128,8 @@ INSTEAD = {
     ("vine-outgrows", "not-a-climber"),
     ("ends-unbraced", "wire-will-sag"),
     ("won't-fold", "frame-too-short-lived"),
+    ("poisonous-lookalike", "plant-harm"),
+    ("kerf", "not-in-stock-length"),
 }
 
 
