@@ -27,7 +27,6 @@ IN_HAND = (
     r"\b(?:pods?|seed ?heads?|dead ?head\w*|berr(?:y|ies)|gloves?|fenced?|out of reach|"
     r"poison\w*|raw|cook(?:ed)?)\b"
 )
-)
 WEAK = ("mildly", "some people")
 MOST_NAMED = 3
 
