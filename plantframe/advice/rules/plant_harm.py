@@ -27,7 +27,7 @@ IN_HAND = (
     r"\b(?:pods?|seed ?heads?|dead ?head\w*|berr(?:y|ies)|gloves?|fenced?|out of reach|"
     r"poison\w*|raw|cook(?:ed)?)\b"
 )
-WEAK = ("mildly", "some people")
+WEAK = ("mildly", "some people", "may ", "can ")
 MOST_NAMED = 3
 
 
@@ -94,7 +94,7 @@ def _harmful(planting: WorkedPlanting, *, children: bool, dog: bool) -> Harmful 
             harm.basis == "published",
         )
         for harm in entry.harm
-        if _concerns(harm, children=children, dog=dog) and (not food or _eaten(harm, dog=dog))
+        if _concerns(harm, children=children, dog=dog) and not (food and _apart(harm, dog=dog))
     ]
     return min(found, key=lambda one: (not one.grave, one.kind != "poisonous"), default=None)
 
@@ -104,12 +104,13 @@ def _concerns(harm: Harm, *, children: bool, dog: bool) -> bool:
         return (children and bool({"children", "people"} & set(harm.who))) or (
             dog and "pets" in harm.who
         )
-    return harm.kind == "irritant" and children
+    return harm.kind == "irritant" and children and not _weak(harm)
 
 
-def _eaten(harm: Harm, *, dog: bool) -> bool:
-    """What harms is what is picked to be eaten: nobody wants telling of the leaves of a tomato."""
-    return "raw" in harm.what or (dog and set(harm.who) == {"pets"})
+def _apart(harm: Harm, *, dog: bool) -> bool:
+    """What poisons is not what is picked: nobody wants telling of the leaves of a tomato."""
+    picked = "raw" in harm.what or (dog and set(harm.who) == {"pets"})
+    return harm.kind == "poisonous" and not picked
 
 
 def _weak(harm: Harm) -> bool:
