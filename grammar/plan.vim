@@ -1,0 +1,28 @@
+" Colouring of season plans (*.plan), written from the words the program declares.
+" Do not mend it by hand: python -m plantframe.language.colouring
+"
+" Put it into your editor's folder for syntax files as plan.vim, and let files named *.plan have
+" the type plan:  autocmd BufRead,BufNewFile *.plan setfiletype plan
+if exists("b:current_syntax")
+  finish
+endif
+syntax case ignore
+syntax match planBlock /^\%(border\|garden\|cover\|fence\|frame\|hedge\|house\|store\|line\|note\|path\|read\|shed\|task\|tree\|wall\|want\|yard\|bed\|log)\>/ nextgroup=planName skipwhite
+syntax match planName /[^ ,(][^,(]*/ contained
+syntax match planFact /^\s\+\zs\%(cane\s\+along\s\+the\s\+top\|no\s\+lines\s\+overhead\|no\s\+overhead\s\+lines\|feet\s\+coated\s\+with\|no\s\+overhead\s\+line\|services\s\+marked\|vents\s\+opened\s\+by\|overhead\s\+lines\|pairs\s\+of\s\+poles\|standing\s\+since\|vent\s\+opened\s\+by\|lattice\s\+strip\|overhead\s\+line\|pair\s\+of\s\+poles\|cover\s\+fabric\|lines\s\+marked\|off\s\+the\s\+wall\|preservative\|stands\s\+since\|treated\s\+with\|first\s\+frost\|foot\s\+strips\|front\s\+board\|frost\s\+depth\|normal\s\+high\|back\s\+board\|carried\s\+by\|cover\s\+film\|ends\s\+posts\|last\s\+frost\|normal\s\+low\|own\s\+design\|ridge\s\+cane\|ridge\s\+pole\|stands\s\+for\|stands\s\+off\|wanted\s\+for\|clad\s\+with\|end\s\+posts\|high\s\+side\|household\|opened\s\+by\|picked\s\+by\|plant\s\+out\|take\s\+down\|built\s\+by\|children\|headroom\|low\s\+side\|overhang\|ready\s\+by\|stays\s\+up\|takedown\|top\s\+rail\|uprights\|air\s\+gap\|clad\s\+in\|made\s\+of\|netting\|painted\|planted\|propped\|rafters\|set\s\+out\|spacing\|stained\|strings\|surface\|top\s\+bar\|upright\|across\|braces\|circle\|coated\|fabric\|facing\|finish\|frosts\|height\|hinged\|hinges\|length\|lights\|panels\|pegged\|person\|pieces\|put\s\+up\|raised\|region\|sashes\|screws\|spaced\|stakes\|storms\|string\|strips\|timber\|beams\|brace\|built\|canes\|chain\|child\|cloth\|cover\|eaves\|faces\|front\|frost\|grows\|hinge\|hooks\|hoops\|light\|moved\|nails\|panel\|piece\|place\|plant\|poles\|posts\|power\|props\|rails\|rains\|ready\|ridge\|rungs\|screw\|sheet\|sides\|slats\|stake\|stays\|strip\|tools\|twine\|up\s\+by\|vents\|width\|wires\|away\|back\|bars\|bays\|beam\|cane\|cats\|coat\|crop\|dogs\|done\|ends\|feet\|film\|free\|grow\|guys\|high\|hook\|hoop\|kerf\|legs\|long\|mesh\|move\|path\|pegs\|pets\|pins\|pole\|post\|prop\|rail\|ring\|roof\|rung\|runs\|sash\|size\|skip\|soil\|sown\|stay\|step\|tied\|ties\|vent\|wide\|wind\|wire\|wood\|bar\|bay\|cat\|dog\|gap\|had\|leg\|net\|peg\|pin\|sow\|sun\|tie\|ok\|on\)\>/
+syntax match planMonth /\<\%(september\|december\|february\|november\|january\|october\|august\|april\|march\|july\|june\|sept\|apr\|aug\|dec\|feb\|jan\|jul\|jun\|mar\|may\|nov\|oct\|sep\)\>/
+syntax match planFigure /\<\d[0-9.,½¼¾⅛⅜⅝⅞\/-]*\%(\s\?\%(centimeters\|centimetres\|millimeters\|millimetres\|centimeter\|centimetre\|fortnights\|millimeter\|millimetre\|fortnight\|kilograms\|kilogram\|degrees\|minutes\|inches\|liters\|litres\|meters\|metres\|minute\|months\|ounces\|pounds\|gauge\|grams\|hours\|kilos\|liter\|litre\|meter\|metre\|month\|ounce\|pound\|weeks\|yards\|years\|days\|feet\|foot\|gram\|hour\|inch\|kilo\|mins\|week\|yard\|year\|awg\|day\|hrs\|kgs\|lbs\|min\|mph\|swg\|wks\|yds\|yrs\|cm\|ft\|hr\|in\|kg\|km\|lb\|mm\|oz\|wk\|yd\|yr\|C\|N\|c\|g\|h\|l\|m\|n\)\)\?\>/
+syntax match planFigure /\<\d\+x\d\+\%(x\d\+\)\?\>/
+syntax region planCultivar start=/\%(^\|[ ,]\)\zs['‘]\a/ end=/['’]\ze\%([ ,]\|$\)/ oneline
+syntax region planReason start=/\%(^\|[ ,]\)\zs["“]/ end=/["”]/ oneline
+syntax match planRemark /^\s*(.*$/
+syntax match planRemark /([^()]*)/
+highlight default link planBlock Statement
+highlight default link planName Identifier
+highlight default link planFact Keyword
+highlight default link planRemark Comment
+highlight default link planCultivar String
+highlight default link planReason String
+highlight default link planFigure Number
+highlight default link planMonth Constant
+let b:current_syntax = "plan"
