@@ -48,13 +48,14 @@ def colouring() -> str:
     heads = _either([*blocks, "read"])
     lines = [
         # a name runs from the block's word to the first comma
-        rf"syntax match planBlock /^\%({heads})\>/ nextgroup=planName skipwhite",
+        rf"syntax match planBlock /^\%({heads}\)\>/ nextgroup=planName skipwhite",
         r"syntax match planName /[^ ,(][^,(]*/ contained",
         rf"syntax match planFact /^\s\+\zs\%({_either(facts)}\)\>/",
         rf"syntax match planMonth /\<\%({_either(MONTHS)}\)\>/",
         rf"syntax match planFigure /\<\d[0-9.,½¼¾⅛⅜⅝⅞\/-]*\%(\s\?\%({measured}\)\)\?\>/",
         r"syntax match planFigure /\<\d\+x\d\+\%(x\d\+\)\?\>/",
-        r"syntax region planCultivar start=/\%(^\|[ ,]\)\zs['‘]\a/ end=/['’]\ze\%([ ,]\|$\)/ oneline",
+        r"syntax region planCultivar start=/\%(^\|[ ,]\)\zs['‘]\a/ "
+        r"end=/['’]\ze\%([ ,]\|$\)/ oneline",
         r'syntax region planReason start=/\%(^\|[ ,]\)\zs["“]/ end=/["”]/ oneline',
         r"syntax match planRemark /^\s*(.*$/",
         r"syntax match planRemark /([^()]*)/",
