@@ -54,8 +54,10 @@ def colouring() -> str:
         rf"syntax match planMonth /\<\%({_either(MONTHS)}\)\>/",
         rf"syntax match planFigure /\<\d[0-9.,½¼¾⅛⅜⅝⅞\/-]*\%(\s\?\%({measured}\)\)\?\>/",
         r"syntax match planFigure /\<\d\+x\d\+\%(x\d\+\)\?\>/",
-        r"syntax region planCultivar start=/\%(^\|[ ,]\)\zs['‘]\a/ "
-        r"end=/['’]\ze\%([ ,]\|$\)/ oneline",
+        (
+            r"syntax region planCultivar start=/\%(^\|[ ,]\)\zs['‘]\a/ "
+            r"end=/['’]\ze\%([ ,]\|$\)/ oneline"
+        ),
         r'syntax region planReason start=/\%(^\|[ ,]\)\zs["“]/ end=/["”]/ oneline',
         r"syntax match planRemark /^\s*(.*$/",
         r"syntax match planRemark /([^()]*)/",
