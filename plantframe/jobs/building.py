@@ -23,6 +23,7 @@ from plantframe.jobs.job import (
 )
 from plantframe.season.likeness import slug
 from plantframe.season.units import day as shown
+from plantframe.season.weights import box_kg
 from plantframe.season.work import dates_of, last_steps, steps_of
 
 if TYPE_CHECKING:
@@ -35,6 +36,7 @@ if TYPE_CHECKING:
     from plantframe.season.work import FrameStep
 
 PLACES: Final = {"bench": "at the bench", "yard": "at the yard", "wood": "in the wood"}
+LIFTING: Final = "lifting"  # a caution's kind, as the entries have it
 # A net or a frame comes in within three weeks of the last picking (common practice, no source).
 CLEARING_DAYS: Final = timedelta(days=21)
 
@@ -103,9 +105,18 @@ def _building_step(step: FrameStep, frame: WorkedFrame) -> Draft:
         dangers=tuple(danger.says for danger in step.dangers) or _own_cautions(step),
         place=place_of(frame, step.step.at),
         power=step.step.power,
+        weight_kg=_weight_kg(step, frame),
         where=step.fact.where if step.fact else frame.frame.block.where,
     )
     return Draft(job, step.id)
+
+
+def _weight_kg(step: FrameStep, frame: WorkedFrame) -> float:
+    """What the hands of a step lift between them: the box, where lifting is its caution."""
+    if not any(danger.kind == LIFTING for danger in step.dangers):
+        return 0.0
+    weight = box_kg(frame)
+    return weight.middle if weight else 0.0
 
 
 def _own_cautions(step: FrameStep) -> tuple[str, ...]:

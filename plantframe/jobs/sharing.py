@@ -14,7 +14,7 @@ from dataclasses import dataclass, field
 from datetime import date, timedelta
 from typing import TYPE_CHECKING, Final
 
-from plantframe.frozen import frozen, replace
+from plantframe.frozen import frozen
 
 if TYPE_CHECKING:
     from collections.abc import Iterator, Mapping, Sequence
@@ -26,8 +26,6 @@ EPSILON: Final = 1e-6
 LEAST_MINUTES: Final = 30.0  # of a long job that is worth beginning (common practice, no source)
 SOONER_DAYS: Final = (7, 14, 28, 56, 112, 400)  # how much sooner what finds no room is begun
 FAR: Final = date.max
-BY_LAST_DAY, MOST_TO_FOLLOW = "last day", "most to follow"
-RULES: Final = (MOST_TO_FOLLOW, BY_LAST_DAY)
 
 
 @frozen
@@ -154,7 +152,6 @@ class _Sharing:
     crew: Crew
     set_days: Mapping[str, date]
     sooner: Mapping[str, int] = field(default_factory=dict)
-    rule: str = BY_LAST_DAY
 
     def __post_init__(self) -> None:
         self.by_id = {work.id: work for work in self.works}
@@ -190,8 +187,6 @@ class _Sharing:
         return self.placed
 
     def _key(self, work: Work) -> tuple[int, int, float]:
-        if self.rule == MOST_TO_FOLLOW:
-            return 0, 0, -work.soon
         last, wish = work.last or FAR, self._wish(work) or FAR
         return last.toordinal(), wish.toordinal(), -work.soon
 
@@ -388,20 +383,3 @@ def _free(spans: Sequence[tuple[float, float]], start: float, room: float) -> fl
         if begin > start:
             return min(begin, room) - start
     return room - start
-
-
-# ---- as soon as can be -------------------------------------------------------------------------
-def soonest(works: Sequence[Work], halves: Sequence[Half], crew: Crew) -> Shared:
-    """All of it as soon as there is room, whatever day it is wished for.
-
-    The shorter of two ways through: by last day, and by how much work is still to follow.
-    """
-    free = [replace(work, wish=None, last=None, set_day=False) for work in works]
-    ways = [_Sharing(free, halves, crew, {}, rule=rule).run() for rule in RULES]
-    return min(ways, key=half_days_taken)
-
-
-def half_days_taken(shared: Shared) -> tuple[int, int]:
-    """How many jobs found no room; the day number when the last is over."""
-    late = sum(placed.overruns for placed in shared.values())
-    return late, max((placed.over.toordinal() for placed in shared.values()), default=0)
