@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
-from plantframe.catalogue.names import named
 from plantframe.frozen import replace
 from plantframe.language import slots
 from plantframe.language.declarations import find_fact
@@ -85,7 +84,7 @@ def head_parts(
 
 def _is_fact(declared: BlockWord, fact: FactWord, count: int, part: Phrase) -> bool:
     """`faces east` is a fact; `stakes` and `net frame` are kinds, though facts begin so too."""
-    if "{kind}" in declared.shape and named("structure", part.text):
+    if "{kind}" in declared.shape and slots.names_a_kind(part):
         return False
     tail = replace(part, items=part.items[count:])
     if not tail.items:

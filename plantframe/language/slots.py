@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
+from plantframe.catalogue.names import named
 from plantframe.frozen import frozen
 from plantframe.language import spots, when
 from plantframe.language.items import Stops, Taken, cut, value_at, word_at
@@ -171,6 +172,25 @@ def _run(phrase: Phrase, at: int, stops: Stops) -> Taken:
     return None if after == at else (cut(phrase, at, after), after)
 
 
+def _kind(phrase: Phrase, at: int, stops: Stops) -> Taken:
+    """A run of words, longer where a name of the trade holds a word of place: `net on posts`."""
+    got = _run(phrase, at, stops)
+    if got is not None:
+        for after in range(len(phrase.items), got[1], -1):
+            said = cut(phrase, at, after)
+            if named("structure", said):
+                return said, after
+    return got
+
+
+def names_a_kind(phrase: Phrase) -> bool:
+    """Whether a phrase is the name of a kind, with or without a place after it."""
+    got = _kind(phrase, 0, frozenset())
+    if got is None or not named("structure", str(got[0])):
+        return False
+    return got[1] == len(phrase.items) or spots.spot(phrase, got[1], frozenset()) is not None
+
+
 def _ends_run(phrase: Phrase, here: int, start: int, stops: Stops) -> bool:
     value = value_at(phrase, here)
     first = here == start
@@ -286,7 +306,7 @@ _TAKERS: Mapping[str, Callable[[Phrase, int, Stops], Taken]] = {
     "reason": _reason,
     "words": _run,
     "plant": _run,
-    "kind": _run,
+    "kind": _kind,
     "stuff": _run,
     "name": _run,
     "text": _rest,

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from datetime import date
+
 import pytest
 
 from plantframe.catalogue.names import all_names, singular_forms, tidy
@@ -9,8 +11,12 @@ from plantframe.catalogue.reading import (
     entry_names,
     near,
     plants_named,
+    structure,
     structures_named,
 )
+from plantframe.language.declarations import find_fact
+from plantframe.language.files import read_input
+from plantframe.plan.building import build
 
 
 @pytest.mark.parametrize(
@@ -85,3 +91,34 @@ def test_plurals_are_made_singular_the_english_way(plural: str, singular: str) -
 def test_nothing_typed_names_nothing() -> None:
     assert plants_named("  ") == []
     assert singular_forms("") == ()
+
+
+def test_every_name_of_a_structure_may_be_typed_as_the_kind_in_a_plan() -> None:
+    """`net on posts`, `wires on a wall`: a word of place inside a name opens no place."""
+    unread = []
+    for entry in entry_names("structure"):
+        found = structure(entry)
+        assert found is not None
+        block = next((one for one in found.blocks if one not in {"any", "border"}), "frame")
+        for name in (found.name, *found.also):
+            for tail in ("", ", in Long Bed", " on House Wall"):
+                text = f"garden Hazel End, 2027\n{block} My Thing, {name}{tail}\n"
+                (frame,) = build(read_input(text), date(2027, 1, 10))[0].frames.values()
+                if frame.kind != found.name:
+                    unread.append(f"{name}{tail}")
+    assert unread == []
+
+
+def test_what_an_entry_calls_its_parts_is_a_word_a_plan_may_use() -> None:
+    """Sticks, pillars, hurdles: whoever reads the word on a page may type it."""
+    unread = []
+    for entry in entry_names("structure"):
+        found = structure(entry)
+        assert found is not None
+        block = next((one for one in found.blocks if one not in {"any", "border"}), "frame")
+        for fact in found.facts.values():
+            words = tuple(fact.called.split())
+            known, count = find_fact(words, block)
+            if not fact.shape and (known is None or count != len(words)):
+                unread.append(f"{found.name}: {fact.called}")
+    assert unread == []

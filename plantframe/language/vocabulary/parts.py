@@ -28,7 +28,8 @@ fact(
     blocks=BUILT,
     help="The uprights: how thick, how long, how much in the ground, how much above it.",
     example="posts 2x2, 8 ft, 18 in down, 6 ft 6 in up",
-    also="post, uprights, upright, legs, leg",
+    also="post, uprights, upright, legs, leg, pillars, pillar, gateposts, gatepost, foot posts, "
+    "foot post",
 )
 fact(
     "end posts",
@@ -44,7 +45,7 @@ fact(
     blocks=BUILT,
     help="Poles or canes: how many, how thick, how long, how deep.",
     example="poles 6 of 20 mm round, 2.4 m, 25 cm down",
-    also="pole, canes, cane, pairs of poles, pair of poles",
+    also="pole, canes, cane, pairs of poles, pair of poles, sticks, stick, twigs, twig",
 )
 fact(
     "stakes",
@@ -56,7 +57,7 @@ fact(
 )
 _STICK = (
     "{count} of?, {section}, {length} long?, {halved|lapped|side by side|butted:joint}, "
-    "{flat|on the flat|on edge:lie}, {length:up} up/high, at {length:up}, "
+    "{flat|on the flat|on edge:lie}, {length:up} up/high, at {length:up}, {none:none}, "
     "{along the tops|all round:where}, {stuff:wood}*"
 )
 fact(
@@ -76,7 +77,8 @@ fact(
     blocks=BUILT,
     help="The rails: how many, how thick, how long.",
     example="rails 2 of 75 mm round, 2.7 m",
-    also="rail, rungs, rung",
+    also="rail, rungs, rung, battens, batten, cross laths, cross lath, laths, lath, panel sticks, "
+    "frame sticks",
 )
 fact(
     "top rail",
@@ -166,7 +168,7 @@ fact(
     blocks=BUILT,
     help="The panels: how many and how large.",
     example="panels 2 of 3 ft x 5 ft",
-    also="panel",
+    also="panel, hurdles, hurdle",
 )
 fact(
     "hinges",
@@ -200,7 +202,7 @@ fact(
     blocks=BUILT,
     help="The strips: of a lattice, or those under a box, and when they were put on.",
     example="strips new spring 2021",
-    also="strip, foot strips, lattice strip, slats",
+    also="strip, foot strips, lattice strip, lattice strips, slats, ribs, rib",
     alone=True,
 )
 fact(
@@ -379,7 +381,7 @@ fact(
     blocks=BUILT,
     help="The fabric, film or cloth over it.",
     example="fabric 2.5 m wide, weighted",
-    also="film, cloth, sheet, cover fabric, cover film, cover",
+    also="film, cloth, shade cloth, sheet, cover fabric, cover film, cover",
     alone=True,
 )
 fact(
