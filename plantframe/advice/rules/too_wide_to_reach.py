@@ -6,6 +6,7 @@ import re
 from functools import partial
 from typing import TYPE_CHECKING
 
+from plantframe.advice.climbers import is_yearly
 from plantframe.advice.edits import rewrite, together
 from plantframe.advice.findings import Finding, Rule, Words
 from plantframe.advice.lights import has_lights
@@ -13,6 +14,7 @@ from plantframe.frozen import frozen
 from plantframe.language.slots import COMPASS
 from plantframe.language.values import Size
 from plantframe.season.beside import apart_deg, beside
+from plantframe.season.entries import entry_of
 
 if TYPE_CHECKING:
     from collections.abc import Iterable
@@ -101,10 +103,16 @@ def _bed(bed: Bed, season: Season) -> Iterable[Finding]:
     raised = bool(bed.raised_m)
     behind = _solid(bed.name, season) if raised else ""
     facts = Facts(bed.name, width, 1 if behind else 2, behind, bed=True, deep=raised)
-    if facts.level == "silent":
+    if facts.level == "silent" or not (raised or _rows(bed)):
         return
     where: Where = bed.block.where
     yield Finding(level=facts.level, where=where, block=bed.name, facts=facts, ways=_ways(facts))
+
+
+def _rows(bed: Bed) -> bool:
+    """Food that is sown or planted each year grows in it: rows that are weeded all summer."""
+    found = [entry_of(planting.plant) for planting in bed.plantings]
+    return any(one is not None and one.grown_for == "food" and is_yearly(one) for one in found)
 
 
 def _solid(name: str, season: Season) -> str:
@@ -189,13 +197,13 @@ def words(facts: Facts, shown: Shown) -> Words:
         out = shown.length(facts.wide_m - EASE_M)
         says = (
             f"{facts.name}: {wide} from front to back, and {facts.behind} shuts the far side. An "
-            f"arm works about {arm} in; {out} is left."
+            f"arm works with ease to about {arm}; {out} is left."
         )
         ignored = "The back is not weeded, and slugs have it to themselves."
     else:
         says = (
             f"{facts.name}: {wide} wide, so {shown.length(facts.wide_m / 2)} to the middle from "
-            f"each side. An arm works about {arm} in."
+            f"each side. An arm works with ease to about {arm}."
         )
         ignored = "The middle is not weeded." if facts.deep else "You tread on what you dig."
     return Words(
