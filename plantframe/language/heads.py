@@ -8,12 +8,13 @@ from plantframe.frozen import replace
 from plantframe.language import slots
 from plantframe.language.declarations import find_fact
 from plantframe.language.matching import match
-from plantframe.language.values import Number, Phrase, Season, Word
+from plantframe.language.values import Measure, Number, Phrase, Season, Size, Word
 
 if TYPE_CHECKING:
     from collections.abc import Sequence
 
     from plantframe.language.declarations import BlockWord, FactWord
+    from plantframe.language.values import Value
 
 # Words before the date of a task that stands in its name: `order seed by 15 January`.
 _DATE_WORDS = frozenset({"by", "before", "on", "after"})
@@ -47,22 +48,31 @@ def name_of(declared: BlockWord, found: Sequence[Phrase]) -> tuple[str, list[Phr
 
 
 def _cut(word: str, rest: Phrase) -> int:
-    """Where the name ends: before a garden's year, a task's date, or after a colon."""
+    """Where the name ends: before a garden's year, a size, a task's date, or after a colon."""
     last = rest.items[-1].value
     if word == "garden":
         year = isinstance(last, Season) or (isinstance(last, Number) and 1900 <= last.value <= 2100)
         return len(rest.items) - year
-    for place in range(1, len(rest.items) - 1):
+    for place in range(1, len(rest.items)):
         value = rest.items[place].value
+        if word != "task" and _measures(value):
+            return place  # `bed Long Bed 4 ft x 8 ft`
         if not isinstance(value, Word):
             continue
-        if word != "task" and value.text.endswith(":"):
+        if word != "task" and value.text.endswith(":") and place + 1 < len(rest.items):
             return place + 1
         if word == "task" and value.plain in _DATE_WORDS:
             taken = slots.take("date", rest, place + 1, frozenset())
             if taken is not None and taken[1] == len(rest.items):
                 return place
     return len(rest.items)
+
+
+def _measures(value: Value) -> bool:
+    """Whether a value is a length or a size with its unit: no part of a name."""
+    if isinstance(value, Size):
+        return not value.bare
+    return isinstance(value, Measure) and value.dimension == "length"
 
 
 def head_parts(
@@ -97,12 +107,13 @@ def _is_fact(declared: BlockWord, fact: FactWord, count: int, part: Phrase) -> b
 
 
 def looks_like_a_head(found: Sequence[Phrase]) -> bool:
-    """A word and then a name with a capital, and more after a comma: `fram Bean Net, net frame`."""
+    """Whether a line reads as if it opened something: `Trellis: Old Rose`, `fram Bean Net, net`.
+
+    Its lines are then kept for it, and not counted to the block above.
+    """
     items = found[0].items
-    return (
-        len(found) > 1
-        and len(items) > 1
-        and isinstance(items[0].value, Word)
-        and items[0].value.text.isalpha()
-        and items[1].value.text[:1].isupper()
-    )
+    first = items[0].value
+    if len(items) < 2 or not isinstance(first, Word) or not first.plain.isalpha():
+        return False
+    named = items[1].value.text[:1].isupper() and len(found) > 1
+    return named or first.text[:1].isupper() or first.text.endswith(":")

@@ -28,7 +28,7 @@ if TYPE_CHECKING:
 SMALL = (
     {"a", "an", "the", "of", "and", "or", "with", "each", "about", "some", "at", "all", "in"}
     | {"only", "is", "are", "it", "its", "for", "to", "them", "one"}
-    | {"@", "-", "–", "—", "+", "&", "=", ":", ";", ".", ""}
+    | {"@", "-", "–", "—", "+", "&", "=", ":", ";", ".", "x", ""}
 )
 
 _LINKS = frozenset({"and", "or", "&", "+"})
@@ -143,14 +143,15 @@ class _Matching:
             else:
                 continue
             if after and isinstance(phrase.items[figure].value, Number):
-                return one.name or other.name, after
+                return "length", after
         return None
 
     def undated(self, phrase: Phrase, at: int) -> int | None:
         """The item after a word that waits for a date (`sow in spring`), where none came."""
         for number, pattern in enumerate(self.ordered):
             one = pattern.pieces[0]
-            waits = len(pattern.pieces) > 1 and pattern.pieces[1].type in {"date", "dates"}
+            then = next((piece for piece in pattern.pieces[1:] if not piece.optional), one)
+            waits = then.type in {"date", "dates"}
             if number in self.used or not waits or not one.word or one.optional:
                 continue
             word = _take(one, frozenset(), phrase, at)
@@ -220,7 +221,7 @@ class _Matching:
         self.left.append(Leftover(text, column, self.unit_wanted(weighty, phrase)))
 
     def unit_wanted(self, weighty: list[Item], phrase: Phrase) -> str:
-        """The measure a bare figure was most likely meant for, or nothing."""
+        """What a bare figure most likely measures: length, hours …, or nothing."""
         if not any(isinstance(item.value, Number) for item in weighty):
             return ""
         near = {plain(item.value) for item in phrase.items}
@@ -234,9 +235,9 @@ class _Matching:
                 others = (*pattern.pieces[:place], *pattern.pieces[place + 1 :])
                 words = {" ".join(choice) for one in others for choice in one.choices}
                 if words & near:
-                    return piece.name
-                if not pattern.literals and piece.type == "length":
-                    bare = bare or piece.name
+                    return piece.type
+                if not pattern.literals and (not bare or piece.type == "length"):
+                    bare = piece.type
         return bare
 
 

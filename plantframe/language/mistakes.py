@@ -142,7 +142,10 @@ def _not_indented(told: Told) -> str:
 
 @_kind("unknown-block", "stop", unread=True)
 def _unknown_block(told: Told) -> str:
-    return f"a line does not begin with “{told['word']}”.{_nearest(told)}{_kept(told)}"
+    kind = ""
+    if told.get("kind"):
+        kind = f" It is a kind of frame: type `{told['opener']}` and a name before it."
+    return f"a line does not begin with “{told['word']}”.{_nearest(told)}{kind}{_kept(told)}"
 
 
 @_kind("not-a-remark", "stop", unread=True)
@@ -188,6 +191,8 @@ def _read_deep(told: Told) -> str:
 @_kind("unknown-word", "ask")
 def _unknown_word(told: Told) -> str:
     such = f" Such as: `{told['example']}`." if told.get("example") else ""
+    if told.get("stand"):
+        such = f" Under a {told['block']} stand {told['stand']} and more."
     return (
         f"I don't know “{told['text']}” here. Kept, not used.{_nearest(told)}{such} What is meant?"
     )

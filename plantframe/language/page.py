@@ -37,6 +37,7 @@ SLOTS = {
     "hours": "hours",
     "weekday": "a day of the week",
     "direction": "a compass direction",
+    "facing": "south facing",
     "line": "north-south or east-west",
     "degrees": "degrees",
     "spot": "a place",

@@ -234,6 +234,8 @@ def _token_value(kind: str, signs: str, typed: str) -> Value:
             return Cultivar(typed[1:-1].strip(), typed)
         case "QUOTED":
             return Quoted(typed.strip('"“”').strip(), typed)
+        case "COUNTED":
+            return Number(float(signs[:-1]), typed)
         case "PENNY":
             return Nail(int(signs[:-1]), typed)
         case "MONEY":

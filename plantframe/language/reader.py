@@ -13,7 +13,7 @@ from functools import lru_cache
 from typing import TYPE_CHECKING
 
 from plantframe.frozen import replace
-from plantframe.language import vocabulary
+from plantframe.language import slots, vocabulary
 from plantframe.language.blocks import Block, Fact, Import, Text
 from plantframe.language.declarations import BlockWord, FactWord, find_block, find_fact
 from plantframe.language.edits import Edit, LineChange, delete, rewrite
@@ -26,7 +26,7 @@ from plantframe.language.near import nearest
 from plantframe.language.shapes import Match, Slot, opening_words
 from plantframe.language.slips import ONCE, Slips, units_in
 from plantframe.language.twice import contradict, end_posts
-from plantframe.language.values import Number
+from plantframe.language.values import Item, Number, Word
 
 if TYPE_CHECKING:
     from collections.abc import Iterable, Iterator, Sequence
@@ -306,6 +306,8 @@ class _Reading:
         if not here and (fronted := _count_first(found, block)):
             fact, count, found = fronted
             here = True
+        if not here and block in {"bed", "border"} and _begins_with_a_year(found):
+            (fact, _), count, here = find_fact(("had",), block), 0, True
         if declared is not None and declared.details == "plants" and not here:
             return [self.free("plant", vocabulary.GROW, found, where, remark)]
         if fact is None:
@@ -398,6 +400,12 @@ def _parted(
     return mine, None
 
 
+def _begins_with_a_year(found: Sequence[Phrase]) -> bool:
+    """`2025: beans` in a bed."""
+    taken = slots.take("year", found[0], 0, frozenset())
+    return taken is not None and (len(found) > 1 or len(found[0].items) > taken[1])
+
+
 def _count_first(
     found: Sequence[Phrase], block: str
 ) -> tuple[FactWord, int, Sequence[Phrase]] | None:
@@ -408,5 +416,7 @@ def _count_first(
     fact, count = find_fact(first.words[1:], block)
     if fact is None or (block and block not in fact.blocks):
         return None
-    items = (*first.items[1 : 1 + count], first.items[0], *first.items[1 + count :])
+    figure = first.items[0]
+    of = Item(Word("of"), figure.end, figure.end)
+    items = (*first.items[1 : 1 + count], figure, of, *first.items[1 + count :])
     return fact, count, [replace(first, items=items), *found[1:]]

@@ -111,7 +111,7 @@ class Slot:
 class Leftover:
     """Words of a phrase that no pattern took.
 
-    missing_unit   the slot a figure without a unit was meant for, or ""
+    missing_unit   what a figure without a unit measures: length, hours …, or ""
     missing_day    a date was waited for
     """
 

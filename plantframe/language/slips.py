@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 from typing import TYPE_CHECKING
 
+from plantframe.catalogue.names import index, named
 from plantframe.frozen import replace
 from plantframe.language.declarations import block_words, fact_words
 from plantframe.language.edits import Edit, rewrite
@@ -42,6 +43,16 @@ _USUAL = {
     ("", "reach"): (1.2, 3.0, "1.6 to 2.4 m (5 to 8 ft)"),
 }
 _ANY_LENGTH = (0.0, 200.0, "less than 200 m (650 ft)")
+
+# What a figure that is no length may be meant in.
+_UNITS = {
+    "hours": ("h",),
+    "weight": ("kg", "lb"),
+    "years": ("years",),
+    "warmth": ("C", "F"),
+    "pull": ("N", "lb"),
+}
+_STANDING = frozenset({"frame", "line", "cover", "fence", "hedge", "tree", "path"})
 
 _IMPERIAL = re.compile(r"\d\s?(?:ft|feet|foot|in\b|inch|['\"′″])")
 _METRIC = re.compile(r"\d\s?(?:mm|cm|m|metres?|meters?)\b")
@@ -105,20 +116,24 @@ class Slips:
         first = found[0]
         word = first.items[0].value.text
         known = fact_words(block)
-        near = near_words(word.lower(), known)
-        near += tuple(
-            other for other in known if word.lower() in other.split() and other not in near
-        )
+        holding = [other for other in known if word.lower() in other.split()]
+        near = list(dict.fromkeys([*holding, *near_words(word.lower(), known)]))[:MOST]
         edits = [rewrite(where, word, other) for other in near[:2]]
-        told = {"text": first.text[:60], "near": ", ".join(near[:MOST])}
+        told = {"text": first.text[:60], "near": ", ".join(near), "block": block}
+        if not near:
+            told["stand"] = ", ".join(known[:MOST])
         self.say("unknown-word", where, edits, **told)
 
     def unknown_block(self, found: Sequence[Phrase], where: Where) -> tuple[str, ...]:
         """A line in column one that opens with no block word; gives the near ones."""
-        word = found[0].items[0].value.text
+        word = found[0].items[0].value.text.rstrip(":")
         near = near_words(word.lower(), block_words())
         edits = [rewrite(where, word, other) for other in near]
-        self.say("unknown-block", where, edits, word=word[:40], near=", ".join(near))
+        kind, opener = _kind_at_start(found[0])
+        if kind:
+            edits.append(rewrite(where, kind, f"{opener} {kind}"))
+        told = {"word": word[:40], "near": ", ".join(near), "kind": kind, "opener": opener}
+        self.say("unknown-block", where, edits, **told)
         return near
 
     def leftovers(
@@ -135,9 +150,11 @@ class Slips:
         for one in left:
             place = replace(where, column=one.column)
             if one.missing_unit:
-                self.no_unit(one.text, place)
+                self.no_unit(one.text, one.missing_unit, place)
             elif one.missing_day:
                 self.say("which-day", place, text=one.text[:60])
+            elif self.place_without_in(one.text, place, block):
+                continue
             elif not (
                 ("of?" in shape and self.count_or_size(one.text, place))
                 or self.inches_or_in(one.text, place)
@@ -187,6 +204,15 @@ class Slips:
         return True
 
     # -- figures --------------------------------------------------------------------------
+    def place_without_in(self, text: str, where: Where, block: str) -> bool:
+        """A name by itself in the head of a frame: most likely the bed it stands in."""
+        plain = text[:1].isupper() and text.replace(" ", "").isalpha()
+        if where.typed[:1].isspace() or block not in _STANDING or not plain:
+            return False
+        edit = rewrite(where, text, f"in {text}")
+        self.say("unknown-word", where, (edit,), text=text[:60], near=f"in {text}"[:60])
+        return True
+
     def count_or_size(self, text: str, where: Where) -> bool:
         """Ask whether `4 x 2x4` is four of them, or three sides."""
         found = _COUNT_TIMES_SIZE.fullmatch(text) or _COUNT_TIMES_LENGTH.fullmatch(text)
@@ -233,10 +259,16 @@ class Slips:
         self.say("which-length", where, edits, text=left.text, choices=choices)
         return True
 
-    def no_unit(self, text: str, where: Where) -> None:
+    def no_unit(self, text: str, measure: str, where: Where) -> None:
         """A figure that wants a unit: the other lengths of the block say which is likely."""
         found = _FIGURE.search(text)
         number = found.group() if found else text
+        if measure in _UNITS:
+            choices = list(_UNITS[measure])
+            edits = [rewrite(where, number, f"{number} {unit}") for unit in choices]
+            units = " or ".join(choices)
+            self.say("no-unit", where, edits, figure=number, units=units, likely="")
+            return
         imperial, metric = self.units_here(where.line)
         value = figure(number) or 0.0
         if imperial and not metric:
@@ -306,6 +338,17 @@ class Slips:
             if not low <= value.value <= high:
                 said = f"{slot.text} for {declared.word}"
                 self.say("unlikely-size", place, what=said, usual=usual)
+
+
+def _kind_at_start(part: Phrase) -> tuple[str, str]:
+    """A kind of frame that a line begins with, as typed, and the word that opens its block."""
+    for after in range(min(4, len(part.items)), 0, -1):
+        said = part.text[: part.items[after - 1].end].rstrip(":")
+        for kind in named("structure", said):
+            blocks = index()["structures"][kind]["blocks"]
+            opener = next((word for word in blocks if word in block_words()), "frame")
+            return said, opener
+    return "", ""
 
 
 def _readings(text: str) -> list[str]:

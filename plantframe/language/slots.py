@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from typing import TYPE_CHECKING
 
 from plantframe.catalogue.names import named
@@ -144,8 +145,8 @@ def _sides(size: Size, at: int) -> Taken:
         if len(figures) != 2 or max(figures) > 0.4:
             return None
         return Section(figures[0], figures[1], round=False, nominal=False, text=size.text), at + 1
-    evenly = size.text.count(" x ") in {0, len(figures) - 1}
-    if max(figures[:2]) > 14 or not evenly:
+    signs = {sign.strip() == sign for sign in re.findall(r"\s*[xX×✕*]\s*", size.text)}
+    if max(figures[:2]) > 14 or len(signs) > 1:
         return None  # `45x95` is millimetres, said with a unit; `4 x 2x4` is asked about
     inches = [one * 0.0254 for one in figures[:2]]
     length_m = figures[2] * 0.3048 if len(figures) == 3 else None
@@ -197,7 +198,7 @@ def _ends_run(phrase: Phrase, here: int, start: int, stops: Stops) -> bool:
     if isinstance(value, Word):
         if value.text[0].isdigit() or value.plain in {"×", "@"}:
             return True  # a figure that could not be read, or a sign that counts
-        if first and value.plain in {"and", "or", "of", "-", "–", "+", "&", ""}:
+        if first and value.plain in {"and", "or", "of", "-", "–", "+", "&", "x", ""}:
             return True  # a word that only links
     else:
         spelled = isinstance(value, Number) and value.text.isalpha()
@@ -287,6 +288,7 @@ _TAKERS: Mapping[str, Callable[[Phrase, int, Stops], Taken]] = {
     "hours": when.hours,
     "weekday": when.weekday,
     "direction": spots.direction,
+    "facing": spots.facing,
     "line": spots.line,
     "degrees": spots.degrees,
     "spot": spots.spot,

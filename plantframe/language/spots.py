@@ -52,6 +52,8 @@ _ENDS = frozenset({"end", "side", "edge", "corner", "half"})
 _MIDDLES = frozenset({"middle", "centre", "center"})
 # `in spring` is a time, if a vague one.
 _TIMES = frozenset({"spring", "summer", "autumn", "fall", "winter", "time"})
+# `in full sun` is no place either, nor is `in half shade`.
+_LIGHT = frozenset({"sun", "shade"})
 
 
 @frozen
@@ -90,6 +92,22 @@ def direction(phrase: Phrase, at: int, stops: Stops) -> Taken:
         return direction(phrase, at + 1, stops)
     name, used = compass((word_at(phrase, at), word_at(phrase, at + 1)))
     return (name, at + used) if used else None
+
+
+def facing(phrase: Phrase, at: int, _stops: Stops) -> Taken:
+    """The direction something faces: `south facing`, `south-west-facing`."""
+    joined = word_at(phrase, at)
+    if joined.endswith("-facing"):
+        name, used = compass((joined.removesuffix("-facing"),))
+        return (name, at + 1) if used else None
+    name, used = compass((joined, word_at(phrase, at + 1)))
+    if used and word_at(phrase, at + used) == "facing":
+        return name, at + used + 1
+    second = word_at(phrase, at + 1).removesuffix("-facing")  # `south west-facing`
+    if second != word_at(phrase, at + 1):
+        name, used = compass((joined, second))
+        return (name, at + 2) if used == 2 else None
+    return None
 
 
 def line(phrase: Phrase, at: int, _stops: Stops) -> Taken:
@@ -215,6 +233,8 @@ def _named(
     if isinstance(value_at(phrase, at), Measure | Day | Span | Money):
         return None
     if word_at(phrase, at) in _TIMES or word_at(phrase, at + 1) in _TIMES:
+        return None
+    if phrase.words[-1] in _LIGHT:
         return None
     after = len(phrase.items)
     text = cut(phrase, start, after)

@@ -92,7 +92,7 @@ def _log_day(site: Site, text: str, block: Block) -> tuple[Dated | None, str]:
         site.slips.say("no-log-date", block.where, text=text[:40])
         return None, text
     when, after = taken[0], taken[1]
-    rest = text[first.items[after - 1].end :].lstrip(" ,.:;")
+    rest = text[first.items[after - 1].end :].lstrip(" ,.:;-–")
     try:
         return resolve(when, site.season), rest
     except DateSlip as slip:

@@ -121,7 +121,7 @@ def _person(fact: Fact) -> Person:
 def _free(site: Site, facts: Iterable[Fact]) -> MappingProxyType[str, float]:
     for fact in facts:
         names = [slot.name for slot in fact.slots]
-        if names and names[-1] == "weekday":
+        if fact.whole and names and names[-1] == "weekday":
             day = fact.slots[-1].text
             example = f"free {day} 4 h"
             site.slips.say("nothing-after", fact.where, word=f"free {day}", example=example)

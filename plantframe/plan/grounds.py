@@ -23,7 +23,7 @@ def bed_of(site: Site, block: Block) -> Bed:
     head, facts = block.head, block.facts
     length_m, width_m = words.sides_m(head.get("size"))
     runs, raised = block.fact("runs"), block.fact("raised")
-    sun, sun_h = words.sun(block.fact("sun"))
+    sun, sun_h = words.sun(block.fact("sun"), str(head.get("sun") or ""))
     return Bed(
         block.word,
         block.name,
@@ -52,7 +52,7 @@ def thing_of(site: Site, block: Block) -> Thing:
     surface = block.fact("surface")
     made = [*head.all("surface"), *(surface.all("stuff") if surface else ())]
     sun, sun_h = words.sun(block.fact("sun"))
-    direction = str(faces.get("direction") or "") if faces else ""
+    direction = str((faces and faces.get("direction")) or head.get("facing") or "")
     spots = site.spots(block)
     if block.word == "wall" and not direction:
         _which_wall(site, block, spots)

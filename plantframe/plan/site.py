@@ -16,7 +16,7 @@ from plantframe.plan.names import Names, Slips
 from plantframe.plan.things import Grown, Mark, SetAside
 
 if TYPE_CHECKING:
-    from collections.abc import Iterable
+    from collections.abc import Iterable, Iterator
 
     from plantframe.language.files import Reading
     from plantframe.language.reader import Block, Fact
@@ -87,22 +87,29 @@ class Site:
         """What grew here in years before. `quiet`: say nothing of a plant without its year."""
         out: list[Grown] = []
         for fact in facts:
-            if fact.word != "had":
-                continue
-            plant, dated = "", True
-            entries: tuple[str, ...] = ()
-            for slot in fact.slots:
-                if slot.name in {"plant", "again"}:
-                    if not dated and not quiet:
-                        self._no_year(fact, plant)
-                    plant, entries, dated = str(slot.value), naming.plants(str(slot.value)), False
-                    continue
-                for year in self.years(slot.value) if plant else ():
-                    out.append(Grown(plant, year, entries, fact))
-                    dated = True
-            if not dated and not quiet:
-                self._no_year(fact, plant)
+            if fact.word == "had":
+                out += self._had(fact, quiet=quiet)
         return tuple(out)
+
+    def _had(self, fact: Fact, *, quiet: bool) -> Iterator[Grown]:
+        """Plants with their years after them, or before them (`2025: beans`)."""
+        plants = {"plant", "again"}
+        years_first = bool(fact.slots) and fact.slots[0].name not in plants
+        years: tuple[int, ...] = ()
+        plant, dated, new = "", True, True
+        for slot in fact.slots:
+            if slot.name in plants:
+                if not dated and not quiet:
+                    self._no_year(fact, plant)
+                plant, dated, new = str(slot.value), bool(years), True
+            else:
+                years = (*(() if new else years), *self.years(slot.value))
+                dated, new = dated or not years_first, not years_first
+            if plant and (slot.name in plants) == years_first:
+                for year in years:
+                    yield Grown(plant, year, naming.plants(plant), fact)
+        if not dated and not quiet:
+            self._no_year(fact, plant)
 
     def _no_year(self, fact: Fact, plant: str) -> None:
         year = self.season.years[0] - 1

@@ -30,6 +30,7 @@ _SAME_SUN = {
     "evening": "afternoon",
     "shade": "none",
     "broken": "dappled",
+    "no": "none",
 }
 # The noun of a soil -> the class sums know; an adjective before it may say more.
 _SOILS = {
@@ -74,10 +75,14 @@ def sides_m(size: object) -> tuple[float | None, float | None]:
     return sides[-1], sides[0]
 
 
-def sun(fact: Fact | None) -> tuple[str, tuple[float, float] | None]:
-    """The sun of a place in one word, and the hours it stands for."""
+def sun(fact: Fact | None, head: str = "") -> tuple[str, tuple[float, float] | None]:
+    """The sun of a place in one word, and the hours it stands for.
+
+    head   what the head says of it, as in `in full sun`; a fact outweighs it
+    """
     if fact is None:
-        return "", None
+        kind = _SAME_SUN.get(head, head)
+        return kind, SUN.get(kind)
     hours = fact.get("hours")
     if isinstance(hours, Measure):
         return hours.text, (hours.value, hours.value)

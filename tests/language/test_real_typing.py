@@ -283,6 +283,18 @@ def test_what_can_be_meant_two_ways_is_asked_and_never_guessed(line: str, name: 
     assert not fact(line).whole
 
 
+def test_a_times_sign_joined_to_a_count_is_a_count() -> None:
+    found = fact("7x 2x2, 8 ft", "shed")
+    assert said(found)["count"] == 7
+    assert isinstance(found.get("section"), Section)
+
+
+def test_hours_without_their_unit_are_asked_about() -> None:
+    (slip,) = slips("free Saturday 5 h, Sunday 3", "garden")
+    assert slip.name == "no-unit"
+    assert slip.candidates[0].changes[0].new == "  free Saturday 5 h, Sunday 3 h"
+
+
 # -- names ------------------------------------------------------------------------------------
 def test_a_cultivar_may_hold_an_apostrophe_in_either_quotes() -> None:
     assert fact("rose 'Gardener's Apricot'", "border").get("cultivar") == "Gardener's Apricot"
@@ -343,6 +355,64 @@ def test_the_rarer_parts_can_be_said(line: str, slot: str, value: object) -> Non
 def test_a_net_needs_no_bar_and_a_wire_may_be_the_ridge() -> None:
     text = "frame Sweet Peas, crossed row\n  poles 20, 8 ft\n  wire at 6 ft\n  net 5 ft x 16 ft\n"
     assert not read(text).mistakes
+
+
+def test_children_may_be_counted_before_their_ages() -> None:
+    assert said(fact("2 kids, 4 and 7", "garden")) == {"many": 2, "age": [4, 7]}
+    assert said(fact("children 3 and 6", "garden")) == {"age": [3, 6]}
+
+
+def test_a_year_may_stand_before_what_a_bed_had() -> None:
+    found = fact("2025: beans, 2026: peas", "bed")
+    assert found.word == "had"
+    assert [slot.name for slot in found.slots] == ["more", "again", "more", "again"]
+
+
+def test_a_size_in_the_name_of_a_bed_is_its_size() -> None:
+    found = block("bed Bottom Bed 4 ft x 12 ft, in full sun")
+    assert found.name == "Bottom Bed"
+    assert said(found.head) == {"size": (1.2192, 3.6576), "sun": "full"}
+    assert block("bed Bed 3").name == "Bed 3"
+
+
+@pytest.mark.parametrize("typed", ["south facing", "faces south", "facing south", "south-facing"])
+def test_a_wall_faces_somewhere_in_any_words(typed: str) -> None:
+    found = block(f"wall Back Wall, {typed}, brick")
+    faces = found.fact("faces")
+    assert "south" in {found.head.get("facing"), faces.get("direction") if faces else None}
+    assert found.head.get("surface") == "brick"
+
+
+def test_a_bed_named_without_its_in_is_offered_with_it() -> None:
+    (slip,) = read("frame Bean Net, net frame, Top Bed\n").mistakes
+    assert slip.name == "unknown-word"
+    assert slip.candidates[0].changes[0].new == "frame Bean Net, net frame, in Top Bed"
+
+
+@pytest.mark.parametrize(
+    ("line", "opener"),
+    [("Trellis: Old Rose by the door", "frame"), ("Cold frame by the shed", "cover")],
+)
+def test_a_line_that_begins_with_a_kind_is_offered_its_block(line: str, opener: str) -> None:
+    text = f"frame Bean Net, net frame\n  bar 2x2\n{line}\n  size 6 ft x 4 ft\n"
+    found = read(text)
+    (slip,) = found.mistakes
+    assert slip.name == "unknown-block"
+    assert f"type `{opener}` and a name before it" in slip.says
+    assert slip.candidates[-1].changes[0].new == f"{opener} {line}"
+    assert [one.word for one in found.blocks[0].facts] == ["bar"]
+    assert [one.word for one in found.lost] == ["size"]
+
+
+def test_where_and_how_a_crop_is_sown_may_stand_before_its_date() -> None:
+    found = fact("grow 32 runner beans 'Sky High', sow indoors mid April, plant out late May")
+    assert said(found)["raised"] == "indoors"
+    assert found.whole
+
+
+def test_a_word_that_stands_nowhere_is_told_what_does() -> None:
+    (slip,) = slips("zymurgy", "garden")
+    assert "Under a garden stand place, frost" in slip.says
 
 
 # -- people called May ------------------------------------------------------------------------

@@ -119,6 +119,8 @@ def test_a_border_names_its_plants_and_asks_about_none() -> None:
         ("had pea 2023-2025", [2023, 2024, 2025]),
         ("had pea last year", [2026]),
         ("had pea in 2025-26", [2025]),
+        ("2025: pea", [2025]),
+        ("2024, 2025: pea", [2024, 2025]),
     ],
 )
 def test_what_a_bed_had_and_when(line: str, years: list[int]) -> None:

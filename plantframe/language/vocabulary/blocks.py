@@ -32,7 +32,7 @@ block(
 )
 block(
     "wall",
-    "{length:high} high, {length:long} long, {spot}*, {stuff:surface}*",
+    "{length:high} high, {length:long} long, {facing}, {spot}*, {stuff:surface}*",
     help="A wall of the house or of the garden: which way it faces and what it is made of.",
     example="wall Kitchen Wall, faces east, shingles",
 )
@@ -61,15 +61,16 @@ block(
     example="house, 6 m high",
     named=False,
 )
+_SUNNY = "in? {full|half|part|partial|dappled|no:sun} sun/shade"
 block(
     "bed",
-    "{size}, {length:wide} wide, {length:long} long, {spot}*",
+    f"{{size}}, {{length:wide}} wide, {{length:long}} long, {_SUNNY}, {{spot}}*",
     help="A bed: its size, which way it runs, and what grew there before.",
     example="bed Long Bed, 1.2 m x 7.5 m, runs north-south",
 )
 block(
     "border",
-    "{size}, {length:wide} wide, {length:long} long, {spot}*",
+    f"{{size}}, {{length:wide}} wide, {{length:long}} long, {_SUNNY}, {{spot}}*",
     help="A flower border; each line under it may simply name a plant.",
     example="border Lane Border, 6 m long\n  climbing rose, 2 plants",
     details="plants",
@@ -95,7 +96,7 @@ block(
 )
 block(
     "fence",
-    f"{_HEAD}, {_MADE}",
+    f"{_HEAD}, {{facing}}, {_MADE}",
     help="A fence.",
     example="fence Rose Fence, mortised fence, 12 m long",
 )
@@ -106,6 +107,7 @@ block(
     help="A plant that has no frame yet; `plantframe pair` looks for one.",
     example="want cucumber, 6 plants",
     named=False,
+    also="wants, wish",
 )
 block(
     "task",
@@ -114,6 +116,7 @@ block(
     "{date:on}, {count:hands} people/hands, {person}*",
     help="A job of your own, with whatever you know of when, where and who.",
     example="task rip 4 of 2x4, at the yard, by 1 April",
+    also="todo, to-do, job",
 )
 block(
     "log",
@@ -121,6 +124,7 @@ block(
     help="What happened: the date first, then anything. Measures are picked out, words are kept.",
     example="log 2 August, Bean Net, picked 1.4 kg, bar 2 in low",
     named=False,
+    also="diary",
 )
 block(
     "note",
@@ -128,4 +132,5 @@ block(
     help="A remark to yourself, on the whole garden or (with a name and a colon) on one thing.",
     example="note Bean Net: never again the same weekend as the tomatoes",
     named=False,
+    also="notes",
 )

@@ -12,6 +12,7 @@ fact(
     blocks="garden",
     help="Latitude and longitude; a tenth of a degree is near enough.",
     example="place 52.1 N, 1.4 W",
+    also="location, where",
 )
 fact(
     "frost",
@@ -99,11 +100,11 @@ fact(
 )
 fact(
     "children",
-    "{number:age}*, {text}",
+    "{count:many} of, {number:age}*, {text}",
     blocks="garden",
     help="That there are children, and how old.",
     example="children 3 and 6",
-    also="child",
+    also="child, kids, kid",
 )
 fact(
     "dog",

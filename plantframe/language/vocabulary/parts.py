@@ -8,8 +8,10 @@ LANGUAGE.topic = "Parts of frames, lines, covers and fences"
 
 _POST = (
     "{count} of?, {count} in_all, {section}, {length} long?, "
-    "{length:down} down/deep/in/buried/in_the_ground, down/deep/buried {length:down}, "
-    "{length:up} up/standing/high/above/tall/clear/out_of_the_ground, up/standing {length:up}, "
+    "{length:down} down/deep/in/buried/in_the_ground/in_ground/in_the_soil, "
+    "down/deep/buried {length:down}, "
+    "{length:up} up/standing/high/above/tall/clear/out_of_the_ground/above_ground/"
+    "above_the_ground, up/standing {length:up}, "
     "{length:up} to_the_wire/to_the_top_wire/to_the_rail, "
     "{length:apart} apart, every/each {length:apart}, in {concrete|sleeves|pipes|spikes:set}, "
     "{leaning|angled|leaned out:lean}, {pointed|driven|blunt:foot}*, {stuff:wood}*"
