@@ -1,0 +1,1 @@
+"""What the frames need from the yard and the shed, and how boards are cut into pieces."""

@@ -1,0 +1,275 @@
+"""The cheapest way to cut a list of pieces from boards, proven where it can be.
+
+Two programs talk to each other. One, over ways to cut a stick, is grown by column generation
+(Gilmore and Gomory 1961) until no new way helps. The other knows only how many boards there are of
+each length, and inequalities that every cutting obeys (bounds.py); its answer is the bound. Where the
+pieces can be cut from the boards it names, those boards are cheapest; where they cannot, it learns
+why and names others. Then, at that cost, the fewest boards are looked for in the same manner, and
+with those the most useful leftovers.
+
+Limits are counted in steps, never in seconds: the same list is always cut alike.
+"""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING, Final
+
+from plantframe.frozen import replace
+from plantframe.timber.bounds import Boards, Worth, groups, worth
+from plantframe.timber.filling import TooMany, fillings
+from plantframe.timber.leftovers import kept, trimmed
+from plantframe.timber.longest_first import longest_first
+from plantframe.timber.patterns import Patterns, Prices
+from plantframe.timber.sawing import Pattern, Plan, Sawing, Solved, whole_plan
+
+if TYPE_CHECKING:
+    from collections.abc import Iterator, Sequence
+
+ROUNDS: Final = 500  # of adding ways; garden lists take some dozens
+TRIES: Final = 150  # sets of boards that are tried
+NODES: Final = 200  # branches of one search for whole numbers
+LISTED: Final = (500, 2000, 5000)  # ways that are listed at once, where a search needs more
+ABOVE: Final = 4  # dearer sets of boards that are tried where the cheapest stays undecided
+TINY: Final = 1e-6
+
+
+def solve(sawing: Sawing) -> Solved | None:
+    """The best cutting; None where some piece fits in no board that is left.
+
+    Each wanted length must fit in a stock of which any number can be had, or `longest_first` must
+    find room for it in the boards there are.
+    """
+    if not any(one.count for one in sawing.wanted):
+        return Solved(whole_plan(sawing, ()), 0, 0, fewest=True)
+    start = longest_first(sawing)
+    if start is None:
+        return None
+    search = _Search(sawing, start)
+    costs = [stock.cost for stock in sawing.stocks]
+    bound = search.least(costs)
+    cost = search.best.cost(sawing)
+    fewest = False
+    if bound >= cost:
+        fewest = search.least([1] * len(costs), cost) >= search.best.board_count
+    plan = kept(sawing, search.best, search.patterns.ways) or search.best
+    return Solved(plan, cost, min(bound, cost), fewest=fewest)
+
+
+class _Search:
+    """One list being cut. `best` is the best plan yet: cheapest, then of fewest boards."""
+
+    def __init__(self, sawing: Sawing, start: Plan) -> None:
+        self.sawing = sawing
+        self.best = start
+        self.patterns = Patterns(sawing)
+        self.boards = Boards(sawing)
+        self.groups = groups(sawing)
+        self.patterns.add(stick for stick in start.sticks if any(stick.counts))
+        self.patterns.add(self._single())
+
+    def _single(self) -> Iterator[Pattern]:
+        """Each stick filled with one length alone."""
+        for places, stocks in self.groups.items():
+            for at in stocks:
+                room = self.sawing.room(self.sawing.stocks[at])
+                for place in places:
+                    one = self.sawing.wanted[place]
+                    count = min(one.count, room // (one.length + self.sawing.kerf))
+                    counts = [0] * len(self.sawing.wanted)
+                    counts[place] = count
+                    if count:
+                        yield Pattern(at, tuple(counts))
+
+    # -- the least of something -------------------------------------------------------------------
+    def least(self, costs: Sequence[int], cap: int | None = None) -> int:
+        """Keep the sum of `costs` over the boards small; what it cannot be less than.
+
+        cap   what the boards may cost, where the fewest boards of that cost are looked for
+        """
+        own = [stock.cost for stock in self.sawing.stocks]
+        if cap is not None:
+            self.boards.limit(own, 0.0, cap + 0.5)
+        prices = self._generate(costs, cap)
+        for _ in range(TRIES):
+            named = self.boards.least(costs)
+            if named is None:
+                return self._sum(costs)  # nothing is as cheap as what there is already
+            numbers, bound = named
+            if bound >= self._sum(costs):
+                return bound
+            if not self._could_give(numbers):
+                continue
+            if self._cut(numbers, costs, bound, cap) or self._sum(costs) <= bound:
+                return bound
+            gap = bound - prices.value
+            closed = self._listed(prices, gap, costs, bound, cap)
+            if self._sum(costs) <= bound:
+                return bound
+            if not closed:
+                self._above(costs, bound, cap)
+                return bound
+            self.boards.limit(costs, bound + 0.5, float("inf"))
+        return bound
+
+    def _sum(self, costs: Sequence[int]) -> int:
+        return sum(cost * count for cost, count in zip(costs, self.best.boards, strict=True))
+
+    def _above(self, costs: Sequence[int], bound: int, cap: int | None) -> None:
+        """Try sets of boards that cost a little more, where the cheapest set stays undecided."""
+        own_rows = 0
+        for _ in range(ABOVE):
+            self.boards.limit(costs, bound + 0.5, float("inf"))
+            own_rows += 1
+            named = self.boards.least(costs)
+            if named is None or named[1] >= self._sum(costs):
+                break
+            numbers, bound = named
+            if self._could_give(numbers) and self._cut(numbers, costs, bound, cap):
+                break
+        for _ in range(own_rows):
+            self.boards.drop_limit()
+
+    # -- growing the ways -------------------------------------------------------------------------
+    def _generate(self, costs: Sequence[int], cap: int | None) -> Prices:
+        """Add ways until none makes the boards cheaper."""
+        self.patterns.limit(cost=float("inf") if cap is None else float(cap))
+        self.patterns.keep_small(costs)
+        prices = self.patterns.prices()
+        for _ in range(ROUNDS):
+            measured = worth(self.sawing, prices.worths)
+            self.boards.hold(measured)
+            if not self.patterns.add(self._better(prices, measured)):
+                break
+            prices = self.patterns.prices()
+        return prices
+
+    def _better(self, prices: Prices, measured: Worth) -> list[Pattern]:
+        """For each stock the way to cut it that is worth most, where that beats the stick."""
+        return [
+            Pattern(at, measured.ways(self.sawing, at))
+            for at, held in enumerate(measured.held)
+            if held and held * measured.step > prices.sticks[at] + TINY
+        ]
+
+    def _could_give(self, numbers: Sequence[int]) -> bool:
+        """Could these boards give the pieces, if sticks might be cut in fractions of a way?
+
+        If not, the inequality that says so is kept.
+        """
+        self.patterns.limit()
+        self.patterns.from_boards(numbers)
+        prices = self.patterns.prices()
+        for _ in range(ROUNDS):
+            if prices.value <= TINY:
+                return True
+            measured = worth(self.sawing, prices.worths)
+            if self.boards.short(measured, numbers):
+                self.boards.hold(measured)
+                return False
+            if not self.patterns.add(self._better(prices, measured)):
+                break
+            prices = self.patterns.prices()
+        return True  # too near to tell: the search in whole numbers has the word
+
+    # -- whole numbers ----------------------------------------------------------------------------
+    def _cut(
+        self, numbers: Sequence[int], costs: Sequence[int], bound: int, cap: int | None
+    ) -> bool:
+        """Try to cut the pieces from these boards, then from any that cost no more."""
+        self.patterns.limit()
+        self.patterns.from_boards(numbers)
+        return self._tried()[0] or self._any(costs, bound, cap)[0]
+
+    def _any(self, costs: Sequence[int], bound: int, cap: int | None) -> tuple[bool, bool]:
+        """Try to cut them from any boards within the limits; whether it went, whether it cannot."""
+        if cap is None:
+            self.patterns.limit(cost=bound + 0.5)
+        else:
+            self.patterns.limit(cost=cap + 0.5, count=bound + 0.5)
+        self.patterns.from_any()
+        return self._tried()
+
+    def _tried(self) -> tuple[bool, bool]:
+        """Search in whole numbers; whether nothing stays short, and whether something must."""
+        found = self.patterns.whole(NODES, TINY)
+        if found.sticks:
+            self._keep(found.sticks)
+        return found.value <= TINY, found.bound > TINY
+
+    def _keep(self, sticks: Sequence[Pattern]) -> None:
+        """Keep these sticks as the best plan if they are; pieces still short get boards of their own."""
+        sawing = self.sawing
+        plan = trimmed(sawing, whole_plan(sawing, sticks))
+        made = [0] * len(sawing.wanted)
+        for stick in plan.sticks:
+            for place, count in enumerate(stick.counts):
+                made[place] += count
+        short = tuple(
+            replace(one, count=max(one.count - done, 0))
+            for one, done in zip(sawing.wanted, made, strict=True)
+        )
+        if any(one.count for one in short):
+            more = longest_first(replace(sawing, wanted=short, stocks=_rest(sawing, plan)))
+            if more is None:
+                return
+            plan = whole_plan(sawing, [*plan.sticks, *more.sticks])
+        if (plan.cost(sawing), plan.board_count) < (self.best.cost(sawing), self.best.board_count):
+            self.best = plan
+
+    def _listed(
+        self, prices: Prices, gap: float, costs: Sequence[int], bound: int, cap: int | None
+    ) -> bool:
+        """List the ways that a cutting of this cost could use, and try them.
+
+        A cutting of cost `bound` uses only ways whose loss is at most the gap: if all of those are
+        listed and something must stay short, there is no such cutting, and True says so.
+        """
+        for most in LISTED:
+            share = gap
+            for _ in range(16):
+                if self._list(prices, share, most):
+                    break
+                share /= 2
+            else:
+                continue
+            done, cannot = self._any(costs, bound, cap)
+            if done:
+                return False
+            if share == gap:
+                return cannot
+        return False
+
+    def _list(self, prices: Prices, gap: float, most: int) -> bool:
+        """Add every way whose loss is at most the gap; False where there are too many."""
+        sawing = self.sawing
+        found: list[Pattern] = []
+        for places, stocks in self.groups.items():
+            longest = max(sawing.stocks[at].length for at in stocks)
+            least = [
+                (sawing.room(sawing.stocks[at]), prices.sticks[at] - gap - TINY) for at in stocks
+            ]
+            try:
+                found += [
+                    Pattern(stocks[number], counts)
+                    for number, counts in fillings(
+                        sawing, prices.worths, places, longest, least, most - len(found)
+                    )
+                ]
+            except TooMany:
+                return False
+        self.patterns.add(found)
+        return True
+
+
+def _rest(sawing: Sawing, plan: Plan) -> tuple:
+    """The stocks, less the boards that a plan takes of those there are only some of."""
+    taken: dict[str, int] = {}
+    for at, stock in enumerate(sawing.stocks):
+        key = stock.pool or f"stock {at}"
+        taken[key] = taken.get(key, 0) + plan.boards[at]
+    return tuple(
+        stock
+        if stock.available is None
+        else replace(stock, available=stock.available - taken[stock.pool or f"stock {at}"])
+        for at, stock in enumerate(sawing.stocks)
+    )
