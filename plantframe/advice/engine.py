@@ -129,7 +129,6 @@ INSTEAD = {
     ("ends-unbraced", "wire-will-sag"),
     ("won't-fold", "frame-too-short-lived"),
     ("poisonous-lookalike", "plant-harm"),
-    ("kerf", "not-in-stock-length"),
 }
 
 
