@@ -87,7 +87,7 @@ def _lacks_tools(season: Season) -> Iterable[Finding]:
         level="note",
         where=fact.where,
         block=garden.name,
-        facts=Facts(tuple(frame.frame.name for frame in frames), tuple(lacking)),
+        facts=Facts(tuple(sorted(frame.frame.name for frame in frames)), tuple(lacking)),
         by=min(dates, default=None),
         candidates=(swap(fact, fact.text, f"{fact.text}, {', '.join(lacking)}"),),
         ways=("Borrow or hire it for the day.",),

@@ -52,7 +52,7 @@ def check(frame: WorkedFrame, _season: Season) -> Iterable[Finding]:
         facts=facts,
         by=frame.wanted_by,
         candidates=partial(_ways_out, frame, sheet),
-        ways=("A slot wider than the blade is cut in several passes, with the fence moved over.",),
+        ways=("A slot wider than the blade is cut in several runs, with the fence moved over.",),
     )
 
 
