@@ -2,12 +2,14 @@
 
 from __future__ import annotations
 
+import math
 from typing import TYPE_CHECKING
 
 from plantframe.frozen import frozen
 from plantframe.language.slots import Section
 from plantframe.language.values import Measure, Number
 from plantframe.season.said import actual_m
+from plantframe.season.units import INCH_M, Shown
 
 if TYPE_CHECKING:
     from collections.abc import Iterator
@@ -108,6 +110,13 @@ def lost_to_kerf(
         if not any(out_of(other, piece_m, kerf) >= count for other in lengths):
             return stock, count
     return None
+
+
+def down_to(metres: float, shown: Shown) -> str:
+    """A length to saw to: to an eighth of an inch or a millimetre, never longer."""
+    if shown.imperial:
+        return shown.bench(math.floor(metres / INCH_M * 8 + 1e-6) / 8 * INCH_M)
+    return f"{math.floor(metres * 1000 + 1e-6)} mm"
 
 
 def _sides(section: Section, garden: Garden) -> tuple[float, float]:

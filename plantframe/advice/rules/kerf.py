@@ -2,13 +2,20 @@
 
 from __future__ import annotations
 
-import math
 from functools import partial
 from typing import TYPE_CHECKING
 
 from plantframe.advice.edits import rewrite
 from plantframe.advice.findings import Finding, Rule, Words
-from plantframe.advice.stock import UPRIGHTS, Needed, kerf_m, lengths_sold, lost_to_kerf, needed
+from plantframe.advice.stock import (
+    UPRIGHTS,
+    Needed,
+    down_to,
+    kerf_m,
+    lengths_sold,
+    lost_to_kerf,
+    needed,
+)
 from plantframe.frozen import frozen
 from plantframe.season.units import INCH_M, Shown, plural
 
@@ -68,13 +75,6 @@ def _ways_out(frame: WorkedFrame, piece: Needed, facts: Facts) -> Iterable[Edit]
     shorter = (facts.stock_m - (facts.count - 1) * facts.kerf_m) / facts.count
     if piece.fact is not None and piece.fact.slot("length") is not None:
         yield rewrite(piece.fact, {"length": down_to(shorter, Shown(frame.garden.imperial))})
-
-
-def down_to(metres: float, shown: Shown) -> str:
-    """A length to saw to: to an eighth of an inch or a millimetre, never longer."""
-    if shown.imperial:
-        return shown.bench(math.floor(metres / INCH_M * 8 + 1e-6) / 8 * INCH_M)
-    return f"{math.floor(metres * 1000 + 1e-6)} mm"
 
 
 def words(facts: Facts, shown: Shown) -> Words:

@@ -7,10 +7,10 @@ from typing import TYPE_CHECKING
 
 from plantframe.advice.edits import rewrite, set_fact
 from plantframe.advice.findings import Finding, Rule, Words
-from plantframe.advice.rules.kerf import down_to
 from plantframe.advice.stock import (
     HAIR_M,
     Needed,
+    down_to,
     kerf_m,
     lengths_sold,
     longest_in_store,
