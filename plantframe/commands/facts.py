@@ -229,7 +229,7 @@ def _structure(structure: Structure, screen: Screen) -> None:
         ]
         screen.labelled("For:", listed(names) + ".", "")
     stays = "is taken down each year" if structure.seasonal else "stays for years"
-    life = f"; lasts {figure(structure.life)} ({origin(structure.life)})" if structure.life else ""
+    life = f"; lasts {_years(structure.life)} ({origin(structure.life)})" if structure.life else ""
     screen.labelled("Stays:", f"{stays}{life}.", "")
     if structure.built_by == "builder":
         screen.wrapped("Left to a builder or a span table: no sizes are worked out here. Ask:", "")
@@ -239,7 +239,7 @@ def _structure(structure: Structure, screen: Screen) -> None:
     if worked is not None:
         _ordinary_parts(worked, screen)
     _dangers(structure, screen)
-    _steps(structure, screen)
+    _steps(structure, worked, screen)
     screen.wrapped("" if structure.reviewed else "(not yet reviewed)", "")
 
 
@@ -255,7 +255,6 @@ def _ordinary(structure: Structure) -> Worked | None:
 def _ordinary_parts(worked: Worked, screen: Screen) -> None:
     from plantframe.commands.screen import table
 
-    shown = Shown()
     rows = []
     for name, pieces in worked.pieces.items():
         size = []
@@ -263,10 +262,15 @@ def _ordinary_parts(worked: Worked, screen: Screen) -> None:
             across = f"{pieces.width_m * 1000:.0f} mm round"
             flat = f"{pieces.width_m * 1000:.0f} x {pieces.depth_m * 1000:.0f} mm"
             size.append(across if pieces.round else flat)
-        if pieces.breadth_m and pieces.length_m:
-            size.append(f"{shown.length(pieces.breadth_m)} x {shown.length(pieces.length_m)}")
+        if pieces.breadth_m and pieces.length_m and not pieces.width_m:
+            size.append(f"{_cut(pieces.breadth_m)} x {_cut(pieces.length_m)}")
         elif pieces.length_m:
-            size.append(shown.length(pieces.length_m))
+            shortest = min(pieces.lengths_m)
+            size.append(
+                _cut(pieces.length_m)
+                if pieces.length_m - shortest < 0.005
+                else f"{_cut(shortest)} to {_cut(pieces.length_m)}"
+            )
         if pieces.size:
             size.append(pieces.size)
         rows.append((f"{pieces.count}", name, ", ".join(size)))
@@ -285,6 +289,11 @@ def _ordinary_parts(worked: Worked, screen: Screen) -> None:
         _rows(pairs, screen)
 
 
+def _cut(metres: float) -> str:
+    """A length as it is cut at the bench, to 5 mm."""
+    return Shown().exact(round(metres * 200) / 200)
+
+
 def _dangers(structure: Structure, screen: Screen) -> None:
     if structure.dangers:
         screen.heading("Mind")
@@ -293,22 +302,55 @@ def _dangers(structure: Structure, screen: Screen) -> None:
         screen.wrapped("Local rules and licensed people come before anything said here.", "  ")
 
 
-def _steps(structure: Structure, screen: Screen) -> None:
+def _steps(structure: Structure, worked: Worked | None, screen: Screen) -> None:
+    """The order of work, taking down, storage and care."""
     if structure.steps:
-        screen.heading("In this order")
-        for place, step in enumerate(structure.steps, start=1):
-            screen.labelled(f"{place:2}.", f"{step.do}{_about(step)}", "")
-        screen.labelled("Late:", f"{structure.late.because}.", "")
-    if structure.down:
+        _building(structure, worked, screen)
+    down = [one.step for one in worked.down] if worked else list(structure.down)
+    if down:
         screen.heading("Taking down")
-        for place, step in enumerate(structure.down, start=1):
+        for place, step in enumerate(down, start=1):
             screen.labelled(f"{place:2}.", step.do, "")
     if structure.storage:
         screen.labelled("Store:", structure.storage, "")
     for care in structure.care:
-        every = f"every {figure(care.every)}" if care.every is not None else ""
+        every = _every(care.every) if care.every is not None else ""
         told = ", ".join(part for part in (every, care.season or care.event) if part)
         screen.labelled("Care:", f"{care.do} ({told})", "")
+    for fault in structure.fails:
+        screen.labelled("Goes wrong:", f"{fault}.", "")
+
+
+def _building(structure: Structure, worked: Worked | None, screen: Screen) -> None:
+    """The order at its ordinary size, then the steps that only some of its kind have."""
+    steps = [one.step for one in worked.steps] if worked else list(structure.steps)
+    here = {step.id for step in steps}
+    screen.heading("In this order")
+    for place, step in enumerate(steps, start=1):
+        screen.labelled(f"{place:2}.", f"{step.do}{_about(step)}", "")
+    others = [step for step in structure.steps if step.id not in here]
+    if others:
+        screen.wrapped("In its turn, where the plan has it:", "")
+        for step in others:
+            screen.wrapped(f"- {step.do}{_about(step)}", "    ", "      ")
+    screen.labelled("Late:", f"{structure.late.because}.", "")
+    if structure.planting.says:
+        screen.labelled("Plant:", structure.planting.says, "")
+
+
+def _years(value: Sourced) -> str:
+    """A life: `a year`, `4 to 8 years`."""
+    said = figure(value)
+    return "a year" if said == "1 years" else said
+
+
+def _every(value: Sourced) -> str:
+    """How often: `every year`, `every 4 to 5 years`."""
+    return (
+        f"every {figure(value)}".replace("every 1 ", "every ").removesuffix("s")
+        if (value.low == value.high and figure(value).startswith("1 "))
+        else f"every {figure(value)}"
+    )
 
 
 def _about(step: Step) -> str:
