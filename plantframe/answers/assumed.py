@@ -14,6 +14,7 @@ if TYPE_CHECKING:
     from plantframe.season.units import Shown
 
 DEFAULT_REACH_M = 2.0
+SMALL_M = 0.05  # from here down a figure is written to the millimetre
 # Of all that an entry assumes, what a load or a fit rests on.
 TELLING = {
     "posts.down": "in the ground",
@@ -68,13 +69,26 @@ def _of_frame(frame: WorkedFrame, shown: Shown) -> list[str]:
         value = frame.assumed.get(name)
         if value is not None and not value.is_word:
             word = name.split(".", maxsplit=1)[0]
+            if not _there(frame, word):
+                continue
             structure = frame.structure
             fact = structure.facts.get(word) if structure else None
             called = fact.called if fact else word
-            what = shown.length(value.usual)
+            small = value.usual < SMALL_M
+            what = shown.bench(value.usual) if small else shown.length(value.usual)
             tail = f"{called} {what} {said}" if said != "mesh" else f"mesh {what}"
             out.append(f"{frame.frame.name}: {tail}")
     return out
+
+
+def _there(frame: WorkedFrame, word: str) -> bool:
+    """Whether what is assumed of a word is used: poles of a tent of panels are not."""
+    if frame.worked is None or frame.structure is None:
+        return False
+    if word == "bays":
+        return (frame.figure("bays.count") or 0) > 0
+    parts = {name for name, part in frame.structure.parts.items() if part.section == word}
+    return not parts or bool(parts & set(frame.worked.pieces))
 
 
 def not_checked(answers: Answers) -> list[str]:
