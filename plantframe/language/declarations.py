@@ -183,5 +183,6 @@ def block_words() -> tuple[str, ...]:
 
 
 def fact_words(block: str) -> tuple[str, ...]:
-    """All words of the facts that stand under this block."""
-    return tuple(fact.word for fact in language().facts if block in fact.blocks)
+    """All words of the facts that stand under this block, those of a few kinds last."""
+    every = (*language().facts, *_structures_own())
+    return tuple(fact.word for fact in every if block in fact.blocks)

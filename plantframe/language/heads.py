@@ -8,7 +8,16 @@ from plantframe.frozen import replace
 from plantframe.language import slots
 from plantframe.language.declarations import find_fact
 from plantframe.language.matching import match
-from plantframe.language.values import Measure, Number, Phrase, Season, Size, Word
+from plantframe.language.values import (
+    Day,
+    Measure,
+    Number,
+    Phrase,
+    Season,
+    Size,
+    Slashed,
+    Word,
+)
 
 if TYPE_CHECKING:
     from collections.abc import Sequence
@@ -57,15 +66,23 @@ def _cut(word: str, rest: Phrase) -> int:
         value = rest.items[place].value
         if word != "task" and _measures(value):
             return place  # `bed Long Bed 4 ft x 8 ft`
+        if word == "task" and place + 1 == len(rest.items) and isinstance(value, Day | Slashed):
+            return place  # `start tomatoes 20 March`
         if not isinstance(value, Word):
             continue
         if word != "task" and value.text.endswith(":") and place + 1 < len(rest.items):
             return place + 1
-        if word == "task" and value.plain in _DATE_WORDS:
-            taken = slots.take("date", rest, place + 1, frozenset())
-            if taken is not None and taken[1] == len(rest.items):
-                return place
+        if word == "task" and _dates_the_task(rest, place):
+            return place
     return len(rest.items)
+
+
+def _dates_the_task(rest: Phrase, place: int) -> bool:
+    """Whether a task's words end here in a date: `order seed by 15 January`."""
+    if rest.words[place] not in _DATE_WORDS:
+        return False
+    taken = slots.take("date", rest, place + 1, frozenset())
+    return taken is not None and taken[1] == len(rest.items)
 
 
 def _measures(value: Value) -> bool:

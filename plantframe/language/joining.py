@@ -150,7 +150,7 @@ def size_of(sides: list[Value], text: str, at: int, doubts: list[Doubt]) -> Size
         doubts.append(Doubt("two-readings", at, text))
         return Word(text)
     last = next((side for side in reversed(plain) if isinstance(side, Measure)), None)
-    if last is not None:
+    if last is not None and not _trade_size_and_length(plain):
         plain = [
             side
             if isinstance(side, Measure)
@@ -158,6 +158,14 @@ def size_of(sides: list[Value], text: str, at: int, doubts: list[Doubt]) -> Size
             for side in plain
         ]
     return Size(tuple(plain), text)
+
+
+def _trade_size_and_length(sides: list[Number | Measure]) -> bool:
+    """`2x4x8 ft`: a trade size in inches, and a length with its unit."""
+    if len(sides) != 3 or not isinstance(sides[2], Measure):
+        return False
+    bare = all(isinstance(side, Number) and side.value <= 14 for side in sides[:2])
+    return bare and sides[2].unit not in {"mm", "cm", "in"}
 
 
 def in_unit(value: float, unit: str) -> float:

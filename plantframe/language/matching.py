@@ -236,7 +236,8 @@ class _Matching:
                 words = {" ".join(choice) for one in others for choice in one.choices}
                 if words & near:
                     return piece.type
-                if not pattern.literals and (not bare or piece.type == "length"):
+                alone = pattern.needed == 1 and not pattern.literals
+                if alone and (not bare or piece.type == "length"):
                     bare = piece.type
         return bare
 

@@ -306,6 +306,10 @@ class _Reading:
         if not here and (fronted := _count_first(found, block)):
             fact, count, found = fronted
             here = True
+        if not here and found[0].words[-1] in {"sun", "shade"}:
+            other, _ = find_fact(("sun",), block)
+            if other is not None and block in other.blocks:  # `full sun`
+                fact, count, here = other, 0, True
         if not here and block in {"bed", "border"} and _begins_with_a_year(found):
             (fact, _), count, here = find_fact(("had",), block), 0, True
         if declared is not None and declared.details == "plants" and not here:

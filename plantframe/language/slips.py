@@ -117,8 +117,9 @@ class Slips:
         word = first.items[0].value.text
         known = fact_words(block)
         holding = [other for other in known if word.lower() in other.split()]
-        near = list(dict.fromkeys([*holding, *near_words(word.lower(), known)]))[:MOST]
-        edits = [rewrite(where, word, other) for other in near[:2]]
+        inside = [other for other in first.words[1:] if other in known]
+        near = list(dict.fromkeys([*holding, *inside, *near_words(word.lower(), known)]))[:MOST]
+        edits = [rewrite(where, word, other) for other in near[:2] if other not in inside]
         told = {"text": first.text[:60], "near": ", ".join(near), "block": block}
         if not near:
             told["stand"] = ", ".join(known[:MOST])
@@ -149,12 +150,12 @@ class Slips:
         """What no part of a fact's shape took, each said as what it most likely is."""
         for one in left:
             place = replace(where, column=one.column)
+            if self.place_without_in(one.text, place, block):
+                continue
             if one.missing_unit:
                 self.no_unit(one.text, one.missing_unit, place)
             elif one.missing_day:
                 self.say("which-day", place, text=one.text[:60])
-            elif self.place_without_in(one.text, place, block):
-                continue
             elif not (
                 ("of?" in shape and self.count_or_size(one.text, place))
                 or self.inches_or_in(one.text, place)
@@ -206,7 +207,7 @@ class Slips:
     # -- figures --------------------------------------------------------------------------
     def place_without_in(self, text: str, where: Where, block: str) -> bool:
         """A name by itself in the head of a frame: most likely the bed it stands in."""
-        plain = text[:1].isupper() and text.replace(" ", "").isalpha()
+        plain = text[:1].isupper() and text.replace(" ", "").isalnum()
         if where.typed[:1].isspace() or block not in _STANDING or not plain:
             return False
         edit = rewrite(where, text, f"in {text}")
@@ -327,7 +328,7 @@ class Slips:
         word = "stick" if "{section}" in declared.shape else declared.word
         for slot in filled:
             value, place = slot.value, replace(where, column=slot.column)
-            if getattr(value, "length_m", None):
+            if getattr(value, "length_m", None) and slot.text[-1].isdigit():
                 sides = re.split(r"\s*[xX×*]\s*", slot.text)
                 read = f"{sides[0]}x{sides[1]}, {sides[2]} ft long"
                 self.once("third-is-length", place, text=slot.text, read=read)

@@ -140,20 +140,30 @@ def _thickness(value: Measure, *, rounded: bool | None) -> Section:
 
 
 def _sides(size: Size, at: int) -> Taken:
-    figures = [side.value for side in size.sides]
-    if not size.bare:
-        if len(figures) != 2 or max(figures) > 0.4:
-            return None
-        return Section(figures[0], figures[1], round=False, nominal=False, text=size.text), at + 1
+    """A section of two sides, or of three of which the last is a length."""
+    first, second, *more = size.sides
+    third = more[0] if more else None
     signs = {sign.strip() == sign for sign in re.findall(r"\s*[xX×✕*]\s*", size.text)}
-    if max(figures[:2]) > 14 or len(signs) > 1:
-        return None  # `45x95` is millimetres, said with a unit; `4 x 2x4` is asked about
-    inches = [one * 0.0254 for one in figures[:2]]
-    length_m = figures[2] * 0.3048 if len(figures) == 3 else None
-    if len(figures) > 3:
+    if len(more) > 1 or (size.bare and len(signs) > 1):
+        return None  # `4 x 2x4` is asked about
+    if isinstance(first, Number):  # `45x95` is millimetres, said with a unit
+        if max(first.value, second.value) > 14 or isinstance(second, Measure):
+            return None
+        length_m = third.value * (0.3048 if isinstance(third, Number) else 1.0) if third else None
+        section = Section(
+            first.value * 0.0254,
+            second.value * 0.0254,
+            round=False,
+            nominal=True,
+            text=size.text,
+            length_m=length_m,
+        )
+        return section, at + 1
+    thick, length_m = max(first.value, second.value), third.value if third else None
+    if thick > 0.4 or (length_m is not None and length_m < 3 * thick):
         return None
     section = Section(
-        inches[0], inches[1], round=False, nominal=True, text=size.text, length_m=length_m
+        first.value, second.value, round=False, nominal=False, text=size.text, length_m=length_m
     )
     return section, at + 1
 

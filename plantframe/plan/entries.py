@@ -103,9 +103,11 @@ def _log_day(site: Site, text: str, block: Block) -> tuple[Dated | None, str]:
 def note_of(site: Site, block: Block) -> Note:
     """A remark, on the whole garden or on one thing."""
     text = ", ".join(str(slot.value).strip() for slot in block.head.slots)
-    about, colon, rest = text.partition(":")
-    found = site.names.find(about) if colon else None
-    return Note(found or "", rest.strip() if found else text, block)
+    for sign in (":", " - ", " – "):
+        about, told, rest = text.partition(sign)
+        if told and (found := site.names.find(about)):
+            return Note(found, rest.strip(), block)
+    return Note("", text, block)
 
 
 def items_of(block: Block) -> tuple[Item, ...]:

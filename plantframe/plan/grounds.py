@@ -34,7 +34,7 @@ def bed_of(site: Site, block: Block) -> Bed:
         sun_h,
         words.soil(block.fact("soil")),
         words.wind(block.fact("wind")),
-        words.metres(raised.get("length")) if raised else None,
+        words.metres(raised.get("length") if raised else head.get("high")),
         site.had(facts),
         plantings_of(site, block),
         site.spots(block),

@@ -415,6 +415,43 @@ def test_a_word_that_stands_nowhere_is_told_what_does() -> None:
     assert "Under a garden stand place, frost" in slip.says
 
 
+@pytest.mark.parametrize(("line", "kind"), [("full sun", "full"), ("half shade", "half")])
+def test_the_sun_may_stand_behind_its_word(line: str, kind: str) -> None:
+    found = fact(line, "bed")
+    assert (found.word, found.get("kind")) == ("sun", kind)
+
+
+def test_a_reach_may_stand_before_its_word() -> None:
+    found = fact("person Sam, 5'6\" reach, 50 lb lift", "garden")
+    assert said(found) == {"name": "Sam", "reach": 1.6764, "lifts": 22.6796}
+
+
+@pytest.mark.parametrize(
+    ("line", "name"),
+    [
+        ("task start tomatoes 20 March", "start tomatoes"),
+        ("task start tomatoes 3/20", "start tomatoes"),
+        ("task buy twine by 20 April", "buy twine"),
+        ("task rip 4 of 2x4, by 1 April", "rip 4 of 2x4"),
+        ("task mend the gate", "mend the gate"),
+    ],
+)
+def test_a_task_ends_where_its_date_begins(line: str, name: str) -> None:
+    assert block(line).name == name
+
+
+@pytest.mark.parametrize(
+    "line",
+    [
+        "grow cucumbers x 4, direct sow 20 May",
+        "grow squash, start inside 15 April, transplant 25 May",
+        "grow 8 tomatoes, transplants May 20-25",
+    ],
+)
+def test_seed_is_started_and_plants_are_transplanted(line: str) -> None:
+    assert fact(line).whole
+
+
 # -- people called May ------------------------------------------------------------------------
 def test_months_are_dates_only_where_a_date_is_waited_for() -> None:
     assert fact("person May, reach 5 ft 8 in", "garden").get("name") == "May"

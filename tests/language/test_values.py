@@ -4,7 +4,8 @@ from __future__ import annotations
 
 import pytest
 
-from plantframe.language.phrases import read_phrase
+from plantframe.language.phrases import phrase, read_phrase
+from plantframe.language.slots import Section, take
 from plantframe.language.values import UNITS, Measure, Number, Phrase, Size, Word, plain
 
 # NIST Special Publication 811 (2008), appendix B.8: exact factors.
@@ -105,6 +106,28 @@ def test_a_size_is_read_with_every_sign_between_its_sides(
     assert isinstance(item.value, Size)
     assert tuple(side.value for side in item.value.sides) == pytest.approx(sides)
     assert item.value.bare is not any(unit in typed for unit in ("m", "ft", "in", "'"))
+
+
+@pytest.mark.parametrize(
+    ("typed", "width_m", "depth_m", "length_m", "nominal"),
+    [
+        ("2x4x8", 0.0508, 0.1016, 2.4384, True),
+        ("2 x 4 x 8", 0.0508, 0.1016, 2.4384, True),
+        ("4x4 x 8'", 0.1016, 0.1016, 2.4384, True),
+        ("2x4x2.4 m", 0.0508, 0.1016, 2.4, True),
+        ("45x95x2400 mm", 0.045, 0.095, 2.4, False),
+    ],
+)
+def test_the_third_side_of_a_stick_is_its_length(
+    typed: str, width_m: float, depth_m: float, length_m: float, nominal: bool
+) -> None:
+    taken = take("section", phrase(typed, 1), 0, frozenset())
+    assert taken is not None
+    section = taken[0]
+    assert isinstance(section, Section)
+    assert (section.width_m, section.depth_m) == pytest.approx((width_m, depth_m))
+    assert section.length_m == pytest.approx(length_m)
+    assert section.nominal is nominal
 
 
 def test_a_size_without_any_unit_is_a_trade_size() -> None:

@@ -94,6 +94,11 @@ def test_a_log_of_a_southern_summer_is_of_the_second_year() -> None:
     assert days(entry.day)[0] == "2027-01-03"
 
 
+def test_a_note_may_part_its_thing_from_its_words_with_a_dash() -> None:
+    (note,) = plan_of(f"{GARDEN}frame Bean Net, net frame\nnote Bean Net - zip ties broke\n").notes
+    assert (note.about, note.words) == ("Bean Net", "zip ties broke")
+
+
 def test_a_note_may_be_about_one_thing() -> None:
     about, free, time = plan_of(
         f"{GARDEN}frame Bean Net, net frame\n"

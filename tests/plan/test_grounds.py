@@ -23,6 +23,12 @@ def test_a_bed_may_give_its_sides_by_name() -> None:
     assert (bed.word, bed.length_m, bed.width_m) == ("border", 6.0, 0.9)
 
 
+def test_the_height_of_a_bed_is_how_far_it_is_raised() -> None:
+    plan = plan_of(f"{GARDEN}bed Bed 3, 4' by 8', 10 in high, in full sun\n")
+    assert plan.beds["Bed 3"].raised_m == pytest.approx(0.254)
+    assert plan.beds["Bed 3"].sun_h == (8.0, 10.0)
+
+
 def test_a_bed_of_no_size_has_none() -> None:
     bed = plan_of(GARDEN).beds["Low Bed"]
     assert (bed.length_m, bed.width_m, bed.sun_h) == (None, None, None)

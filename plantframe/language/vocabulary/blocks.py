@@ -5,7 +5,10 @@ from __future__ import annotations
 from plantframe.language.vocabulary.common import block
 
 # What a wall or a fence may be made of; anything else may be said with `surface`.
-_MADE = "{brick|stone|timber|wood|boards|concrete|block|render|mesh|iron|hedge:surface}*"
+_MADE = (
+    "{brick|stone|timber|wood|boards|concrete|block|render|mesh|iron|hedge|"
+    "cedar|larch|oak|pine|panels:surface}*"
+)
 
 block(
     "garden",
@@ -64,13 +67,15 @@ block(
 _SUNNY = "in? {full|half|part|partial|dappled|no:sun} sun/shade"
 block(
     "bed",
-    f"{{size}}, {{length:wide}} wide, {{length:long}} long, {_SUNNY}, {{spot}}*",
+    f"{{size}}, {{length:wide}} wide, {{length:long}} long, {{length:high}} high/tall, {_SUNNY}, "
+    "{spot}*",
     help="A bed: its size, which way it runs, and what grew there before.",
     example="bed Long Bed, 1.2 m x 7.5 m, runs north-south",
 )
 block(
     "border",
-    f"{{size}}, {{length:wide}} wide, {{length:long}} long, {_SUNNY}, {{spot}}*",
+    f"{{size}}, {{length:wide}} wide, {{length:long}} long, {{length:high}} high/tall, {_SUNNY}, "
+    "{spot}*",
     help="A flower border; each line under it may simply name a plant.",
     example="border Lane Border, 6 m long\n  climbing rose, 2 plants",
     details="plants",

@@ -53,7 +53,8 @@ fact(
 )
 fact(
     "person",
-    "{name}, reach/reaches {length:reach}, lifts/lift/carries {weight:lifts}, here {dates:here}, "
+    "{name}, reach/reaches {length:reach}, {length:reach} reach, "
+    "lifts/lift/carries {weight:lifts}, {weight:lifts} lift, here {dates:here}, "
     "{saw|axe|no saw:tools}*",
     blocks="garden",
     help="Who works here: how high they reach and how much they lift.",
