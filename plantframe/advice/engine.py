@@ -129,6 +129,11 @@ INSTEAD = {
     ("ends-unbraced", "wire-will-sag"),
     ("won't-fold", "frame-too-short-lived"),
     ("poisonous-lookalike", "plant-harm"),
+    ("won't-fold", "prune-clashes-with-fold"),
+    ("fixed-frame-pins-crop", "same-family-too-soon"),
+    ("frost", "soil-cold"),
+    ("not-a-climber", "frame-not-needed"),
+    ("frame-too-short-lived", "strangler"),
 }
 
 
