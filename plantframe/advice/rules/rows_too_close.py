@@ -125,7 +125,7 @@ def _ways_out(
         int(gap_m / (wants_m / max(_shading_m(frame, other, found, runs(frame)), 0.1)) * 10) / 10
     )
     if lower >= LOWEST_M and not frame.stands and not other.stands:
-        for one, two in zip(standing(frame, lower), standing(other, lower), strict=True):
+        for one, two in zip(standing(frame, lower), standing(other, lower), strict=False):
             yield together(f"both rows {shown.typed(lower)} high", one, two)
 
 

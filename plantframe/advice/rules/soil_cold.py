@@ -27,7 +27,7 @@ if TYPE_CHECKING:
     from plantframe.season.units import Shown
 
 READING_DAYS = 10  # a reading stands for so long before the sowing
-SHORT_C = 1.0  # below the least by so much before a reading speaks
+SHORT_C = 1.0  # below the least by so much before it is said: no soil is even
 FARTHEST_DAYS = 90
 WARMED = r"\b(film|plastic|fleece|cloche|warm the (soil|ground|bed))"
 
@@ -64,7 +64,7 @@ def check(planting: WorkedPlanting, season: Season) -> Iterable[Finding]:
     if warmth is None or _is_covered(planting, season):
         return
     low, high = warmth
-    if high >= least - (SHORT_C if read else 0.0):
+    if high >= least - SHORT_C:
         return
     warm = _warm_enough(season, latest, least, low if read else None)
     yield Finding(
@@ -117,11 +117,7 @@ def _is_covered(planting: WorkedPlanting, season: Season) -> bool:
     bed = season.bed_name(planting)
     if is_spoken_of(season, WARMED, planting.holder, bed):
         return True
-    frame = season.frames.get(planting.holder)
-    if frame is not None and frame.frame.word == "cover":
-        return True
-    covers = [one.frame for one in season.frames.values() if one.frame.word == "cover"]
-    return any(spot.thing in {planting.holder, bed} for one in covers for spot in one.spots)
+    return season.is_covered(planting)
 
 
 def _warm_enough(season: Season, after: date, least_c: float, read_c: float | None) -> date | None:
