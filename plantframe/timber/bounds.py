@@ -15,10 +15,12 @@ from typing import TYPE_CHECKING, Final
 from plantframe.frozen import frozen
 from plantframe.timber.filling import Filling
 from plantframe.timber.quiet import INFINITE, feasible, kind, quiet
+from plantframe.timber.sawing import Pattern
 
 if TYPE_CHECKING:
-    from collections.abc import Sequence
+    from collections.abc import Iterator, Sequence
 
+    from plantframe.timber.patterns import Prices
     from plantframe.timber.sawing import Sawing
 
 STEPS: Final = 1 << 20  # steps in which the greatest worth is written
@@ -55,11 +57,13 @@ class Worth:
     held: tuple[int, ...]
     fillings: tuple[Filling | None, ...]
 
-    def ways(self, sawing: Sawing, at: int) -> tuple[int, ...]:
-        """The pieces on a stick of that stock that is worth most."""
-        filling = self.fillings[at]
-        assert filling is not None
-        return filling.counts(sawing.room(sawing.stocks[at]))
+    def better(self, sawing: Sawing, prices: Prices) -> list[Pattern]:
+        """For each stock the way to cut it that is worth most, where that beats the stick."""
+        return [
+            Pattern(at, filling.counts(sawing.room(sawing.stocks[at])))
+            for at, (filling, held) in enumerate(zip(self.fillings, self.held, strict=True))
+            if filling is not None and held * self.step > prices.sticks[at] + SLACK
+        ]
 
 
 def worth(sawing: Sawing, worths: Sequence[float]) -> Worth:
@@ -134,6 +138,21 @@ class Boards:
         """Take the last row away again."""
         self.rows -= 1
         self.highs.deleteRows(1, [self.rows])
+
+    def others(self, costs: Sequence[int], bound: int) -> Iterator[tuple[int, ...]]:
+        """Other sets of boards that cost no more: with as few and as many of each stock as may be."""
+        self.limit(costs, 0.0, bound + 0.5)
+        stocks = len(self.sawing.stocks)
+        seen: set[tuple[int, ...]] = set()
+        for at in range(stocks):
+            for sign in (1, -1):
+                ones = [0] * stocks
+                ones[at] = sign
+                found = self.least(ones)
+                if found is not None and found[0] not in seen:
+                    seen.add(found[0])
+                    yield found[0]
+        self.drop_limit()
 
     def least(self, costs: Sequence[int]) -> tuple[tuple[int, ...], int] | None:
         """The numbers of boards that cost least, and a cost that nothing can go below; None where

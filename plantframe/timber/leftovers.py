@@ -58,8 +58,8 @@ def trimmed(sawing: Sawing, plan: Plan) -> Plan:
     )
 
 
-MOST_VARIANTS: Final = 2000
-NODES: Final = 100
+MOST_VARIANTS: Final = 400
+NODES: Final = 20
 
 
 def kept(sawing: Sawing, plan: Plan, ways: Iterable[Pattern]) -> Plan | None:

@@ -44,7 +44,8 @@ class Patterns:
         self.sawing = sawing
         self.highs: Any = quiet(mip_rel_gap=0.0)
         self.pieces, self.stocks = len(sawing.wanted), len(sawing.stocks)
-        self.ways: dict[Pattern, None] = {}
+        self.ways: dict[Pattern, int] = {}
+        self.held: set[Pattern] = set()
         for one in sawing.wanted:
             self.highs.addRow(float(one.count), INFINITE, 0, [], [])
         for _ in sawing.stocks:
@@ -89,7 +90,7 @@ class Patterns:
                 [*index, self.pieces + way.stock],
                 [*value, -1.0],
             )
-            self.ways[way] = None
+            self.ways[way] = len(self.ways)
         return bool(fresh)
 
     # -- what is asked ------------------------------------------------------------------------
@@ -124,6 +125,17 @@ class Patterns:
         self.highs.changeColCost(self.pieces + at, cost)
         self.highs.changeColBounds(self.pieces + at, low, high)
 
+    def hold(self, way: Pattern, low: int, high: float = INFINITE) -> None:
+        """Cut so many sticks in that way at least, and at most."""
+        self.highs.changeColBounds(self.pieces + self.stocks + self.ways[way], float(low), high)
+        self.held.add(way)
+
+    def release(self) -> None:
+        """Let every way be cut as often as may be again."""
+        for way in sorted(self.held, key=self.ways.__getitem__):
+            self.hold(way, 0)
+        self.held.clear()
+
     # -- answers --------------------------------------------------------------------------------
     def prices(self) -> Prices:
         """Solve with any numbers, and read the shadow prices."""
@@ -134,6 +146,11 @@ class Patterns:
             tuple(max(one, 0.0) for one in dual[: self.pieces]),
             tuple(max(one, 0.0) for one in dual[self.pieces : self.pieces + self.stocks]),
         )
+
+    def amounts(self) -> list[tuple[Pattern, float]]:
+        """How many sticks are cut in each way, by the last answer."""
+        values = list(self.highs.getSolution().col_value)[self.pieces + self.stocks :]
+        return list(zip(self.ways, values, strict=True))
 
     def whole(self, nodes: int, gap: float) -> Whole:
         """Solve in whole numbers, over at most so many branches, to within a gap."""

@@ -15,7 +15,8 @@ from __future__ import annotations
 from typing import TYPE_CHECKING, Final
 
 from plantframe.frozen import replace
-from plantframe.timber.bounds import Boards, Worth, groups, worth
+from plantframe.timber.bounds import Boards, groups, worth
+from plantframe.timber.diving import dive
 from plantframe.timber.filling import TooMany, fillings
 from plantframe.timber.leftovers import kept, trimmed
 from plantframe.timber.longest_first import longest_first
@@ -27,7 +28,9 @@ if TYPE_CHECKING:
 
 ROUNDS: Final = 500  # of adding ways; garden lists take some dozens
 TRIES: Final = 150  # sets of boards that are tried
-NODES: Final = 200  # branches of one search for whole numbers
+TURNS: Final = 3  # beginnings of one dive
+OTHERS: Final = 10  # other boards of the same cost that are tried
+NODES: Final = 100  # branches of one search for whole numbers
 LISTED: Final = (500, 2000, 5000)  # ways that are listed at once, where a search needs more
 ABOVE: Final = 4  # dearer sets of boards that are tried where the cheapest stays undecided
 TINY: Final = 1e-6
@@ -99,7 +102,7 @@ class _Search:
                 return bound
             if not self._could_give(numbers):
                 continue
-            if self._cut(numbers, costs, bound, cap) or self._sum(costs) <= bound:
+            if self._cut(numbers, costs, bound) or self._search(numbers, costs, bound, cap):
                 return bound
             gap = bound - prices.value
             closed = self._listed(prices, gap, costs, bound, cap)
@@ -124,7 +127,7 @@ class _Search:
             if named is None or named[1] >= self._sum(costs):
                 break
             numbers, bound = named
-            if self._could_give(numbers) and self._cut(numbers, costs, bound, cap):
+            if self._could_give(numbers) and self._cut(numbers, costs, bound):
                 break
         for _ in range(own_rows):
             self.boards.drop_limit()
@@ -138,18 +141,10 @@ class _Search:
         for _ in range(ROUNDS):
             measured = worth(self.sawing, prices.worths)
             self.boards.hold(measured)
-            if not self.patterns.add(self._better(prices, measured)):
+            if not self.patterns.add(measured.better(self.sawing, prices)):
                 break
             prices = self.patterns.prices()
         return prices
-
-    def _better(self, prices: Prices, measured: Worth) -> list[Pattern]:
-        """For each stock the way to cut it that is worth most, where that beats the stick."""
-        return [
-            Pattern(at, measured.ways(self.sawing, at))
-            for at, held in enumerate(measured.held)
-            if held and held * measured.step > prices.sticks[at] + TINY
-        ]
 
     def _could_give(self, numbers: Sequence[int]) -> bool:
         """Could these boards give the pieces, if sticks might be cut in fractions of a way?
@@ -166,16 +161,38 @@ class _Search:
             if self.boards.short(measured, numbers):
                 self.boards.hold(measured)
                 return False
-            if not self.patterns.add(self._better(prices, measured)):
+            if not self.patterns.add(measured.better(self.sawing, prices)):
                 break
             prices = self.patterns.prices()
         return True  # too near to tell: the search in whole numbers has the word
 
     # -- whole numbers ----------------------------------------------------------------------------
-    def _cut(
+    def _cut(self, numbers: Sequence[int], costs: Sequence[int], bound: int) -> bool:
+        """Try to cut the pieces from these boards, then from others that cost no more."""
+        if self._dived(numbers):
+            return True
+        tried = [tuple(numbers)]
+        for others in self.boards.others(costs, bound):
+            if len(tried) > OTHERS:
+                break
+            if others not in tried and self._could_give(others):
+                tried.append(others)
+                if self._dived(others):
+                    break
+        return self._sum(costs) <= bound
+
+    def _dived(self, numbers: Sequence[int]) -> bool:
+        for turn in range(TURNS):
+            sticks = dive(self.sawing, self.patterns, numbers, turn)
+            if sticks:
+                self._keep(sticks)
+                return True
+        return False
+
+    def _search(
         self, numbers: Sequence[int], costs: Sequence[int], bound: int, cap: int | None
     ) -> bool:
-        """Try to cut the pieces from these boards, then from any that cost no more."""
+        """Search in whole numbers for a cutting from these boards, then from any of that cost."""
         self.patterns.limit()
         self.patterns.from_boards(numbers)
         return self._tried()[0] or self._any(costs, bound, cap)[0]

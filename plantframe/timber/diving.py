@@ -1,0 +1,109 @@
+"""From fractions to whole sticks: settle one way to cut at a time, and mend what it upsets.
+
+Source: diving with column generation, as the handbooks of branch and price describe it; a choice
+that leaves pieces without a place is taken back, a few times at most.
+"""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING, Final
+
+from plantframe.frozen import replace
+from plantframe.timber.bounds import worth
+from plantframe.timber.sawing import Pattern
+
+if TYPE_CHECKING:
+    from collections.abc import Sequence
+
+    from plantframe.timber.patterns import Patterns, Prices
+    from plantframe.timber.sawing import Sawing
+
+TINY: Final = 1e-6
+BACK: Final = 30  # choices that may be taken back
+ROUNDS: Final = 40  # of new ways after one choice
+
+
+def dive(sawing: Sawing, patterns: Patterns, numbers: Sequence[int], turn: int) -> list[Pattern]:
+    """The pieces cut from so many boards of each stock; no sticks where that was not found.
+
+    turn   0 settles the likeliest way first; others begin with one of the next
+    """
+    patterns.limit()
+    patterns.from_boards(numbers)
+    settled = _Dive(sawing, patterns).sticks(turn)
+    patterns.release()
+    return settled
+
+
+class _Dive:
+    """What is settled: way -> how many sticks of it at least."""
+
+    def __init__(self, sawing: Sawing, patterns: Patterns) -> None:
+        self.sawing = sawing
+        self.patterns = patterns
+        self.settled: dict[Pattern, int] = {}
+
+    def sticks(self, turn: int) -> list[Pattern]:
+        """Settle ways until every stick is whole; none where pieces stay short."""
+        prices = self.patterns.prices()
+        back = 0
+        while True:
+            rest = [
+                (amount - self.settled.get(way, 0), way)
+                for way, amount in self.patterns.amounts()
+                if amount - self.settled.get(way, 0) > TINY
+            ]
+            if not rest:
+                break
+            before = dict(self.settled)
+            chosen = self._settle(rest, turn)
+            turn = 0
+            prices = self._mended(self.patterns.prices())
+            if prices.value > TINY:
+                back += 1
+                if back > BACK:
+                    return []
+                self.settled = before
+                for way in chosen:
+                    count = before.get(way, 0)
+                    self.patterns.hold(way, count, count)
+                prices = self._mended(self.patterns.prices())
+                if prices.value > TINY:
+                    return []
+        if prices.value > TINY:
+            return []
+        return [way for way, count in self.settled.items() for _ in range(count)]
+
+    def _settle(self, rest: list[tuple[float, Pattern]], turn: int) -> list[Pattern]:
+        """Settle all whole sticks, else the way nearest to one."""
+        whole = [(int(amount + TINY), way) for amount, way in rest if amount >= 1 - TINY]
+        if not whole:
+            rest.sort(key=lambda pair: -pair[0])
+            whole = [(1, rest[min(turn, len(rest) - 1)][1])]
+        for count, way in whole:
+            self.settled[way] = self.settled.get(way, 0) + count
+            self.patterns.hold(way, self.settled[way])
+        return [way for _, way in whole]
+
+    def _mended(self, prices: Prices) -> Prices:
+        """Add ways to cut what is not settled yet until all pieces have a place, if they can."""
+        left = [one.count for one in self.sawing.wanted]
+        for way, count in self.settled.items():
+            for place, pieces in enumerate(way.counts):
+                left[place] -= pieces * count
+        wanted = tuple(
+            replace(one, count=max(number, 0))
+            for one, number in zip(self.sawing.wanted, left, strict=True)
+        )
+        smaller = replace(self.sawing, wanted=wanted)
+        for _ in range(ROUNDS):
+            if prices.value <= TINY:
+                break
+            worths = [
+                one if number > 0 else 0.0 for one, number in zip(prices.worths, left, strict=True)
+            ]
+            measured = worth(smaller, worths)
+            if not self.patterns.add(measured.better(smaller, prices)):
+                break
+            prices = self.patterns.prices()
+        return prices
