@@ -9,6 +9,7 @@ from typing import TYPE_CHECKING
 from plantframe.advice.climbers import is_yearly, opening, suited, word
 from plantframe.advice.edits import other_crop
 from plantframe.advice.findings import Finding, Rule, Words
+from plantframe.advice.walls import wall_of
 from plantframe.frozen import frozen
 from plantframe.season.units import Shown
 
@@ -56,15 +57,6 @@ def check(planting: WorkedPlanting, season: Season) -> Iterable[Finding]:
         candidates=partial(_ways_out, planting, season),
         ways=(_way(Shown(season.plan.garden.imperial)),),
     )
-
-
-def wall_of(planting: WorkedPlanting, season: Season) -> Thing | None:
-    """The wall that a planting grows on, or that its frame is fixed to."""
-    frame = season.frames.get(planting.holder)
-    if frame is not None:
-        return frame.wall
-    thing = season.plan.things.get(planting.holder)
-    return thing if thing is not None and thing.word in {"wall", "house"} else None
 
 
 def _suffers(wall: Thing) -> str:

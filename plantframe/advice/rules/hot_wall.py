@@ -9,7 +9,7 @@ from plantframe.advice.climbers import opening, word
 from plantframe.advice.edits import add_task
 from plantframe.advice.findings import Finding, Rule, Words
 from plantframe.advice.mentions import is_spoken_of
-from plantframe.advice.rules.clinger_on_cladding import wall_of
+from plantframe.advice.walls import wall_of
 from plantframe.frozen import frozen
 from plantframe.season.beside import apart_deg
 from plantframe.season.plantings import as_range
