@@ -133,7 +133,6 @@ INSTEAD = {
     ("fixed-frame-pins-crop", "same-family-too-soon"),
     ("frost", "soil-cold"),
     ("not-a-climber", "frame-not-needed"),
-    ("frame-too-short-lived", "strangler"),
 }
 
 

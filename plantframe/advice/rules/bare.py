@@ -9,7 +9,7 @@ from typing import TYPE_CHECKING
 from plantframe.advice.climbers import is_yearly, opening, tied_by_custom
 from plantframe.advice.edits import rewrite, swap
 from plantframe.advice.findings import Finding, Rule, Words
-from plantframe.advice.rows import is_row, rows
+from plantframe.advice.rows import is_row
 from plantframe.frozen import frozen
 
 if TYPE_CHECKING:
@@ -45,7 +45,7 @@ def check(frame: WorkedFrame, _season: Season) -> Iterable[Finding]:
     own, usual = planting.planting, planting.usual_per_metre
     if own.count is None or usual is None or not planting.row_m or _is_meant(planting):
         return
-    metres = planting.row_m * rows(frame)
+    metres = planting.row_m  # one side of what leans together is enough for many
     low, middle = (math.floor(one * metres + 1e-6) for one in (usual.low, usual.middle))
     high = math.floor(usual.high * metres + 1e-6)
     if own.count >= LEAST * usual.middle * metres or own.count > low - SEVERAL:

@@ -1,10 +1,10 @@
-"""strangler: a vine that crushes what it winds round, near a pipe, a gutter or thin rails."""
+"""strangler: a vine that crushes what it winds round, near a pipe, gutter or railing."""
 
 from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
-from plantframe.advice.climbers import matter, opening
+from plantframe.advice.climbers import opening
 from plantframe.advice.findings import Finding, Rule, Words
 from plantframe.advice.mentions import has_task, remarks_on
 from plantframe.frozen import frozen
@@ -14,27 +14,34 @@ if TYPE_CHECKING:
     from collections.abc import Iterable
 
     from plantframe.catalogue.entries import Plant
-    from plantframe.season.frames import WorkedFrame
     from plantframe.season.plantings import WorkedPlanting
     from plantframe.season.season import Season
 
-THIN_M = 0.075  # thinner than this a rail is crushed (common practice, no source)
-PIPES = ("downpipe", "down pipe", "drainpipe", "drain pipe", "downspout", "gutter")
+# What it crushes; the rails of a fence it outlives anyhow, and that is said of the fence.
+CRUSHED = (
+    "downpipe",
+    "down pipe",
+    "drainpipe",
+    "drain pipe",
+    "downspout",
+    "gutter",
+    "railing",
+    "handrail",
+)
 KEPT_OFF = r"\b(down ?pipe|drain ?pipe|downspout|gutter|unwind|off the)\b"
 
 
 @frozen
 class Facts:
-    """The plant, where it grows, and what is in its way; `rail_m` where that is a rail."""
+    """The plant, where it grows, and what is in its way."""
 
     plant: str
     holder: str
     near: str
-    rail_m: float
 
 
 def check(planting: WorkedPlanting, season: Season) -> Iterable[Finding]:
-    """A strangling plant where the plan speaks of a pipe or gutter, or on thin rails."""
+    """A strangling plant where the plan speaks of a pipe, gutter or railing."""
     entry = planting.entry
     if entry is None or not _strangles(entry):
         return
@@ -42,10 +49,7 @@ def check(planting: WorkedPlanting, season: Season) -> Iterable[Finding]:
     if frame is not None and frame.builders_work:
         return
     names = [planting.holder, *([frame.wall.name] if frame and frame.wall else [])]
-    near, rail_m = _pipe(season, names), 0.0
-    if not near and frame is not None:
-        rail_m = _thin_rail_m(frame)
-        near = "its rails" if rail_m else ""
+    near = _pipe(season, names)
     if not near or has_task(season, KEPT_OFF, *names):
         return
     yield Finding(
@@ -53,7 +57,7 @@ def check(planting: WorkedPlanting, season: Season) -> Iterable[Finding]:
         where=planting.planting.fact.where,
         block=planting.holder,
         subject=planting.name,
-        facts=Facts(planting.name, planting.holder, near, rail_m),
+        facts=Facts(planting.name, planting.holder, near),
         by=planting.in_ground.day if planting.in_ground else None,
         ways=(_way(Shown(season.plan.garden.imperial)),),
     )
@@ -64,23 +68,12 @@ def _strangles(entry: Plant) -> bool:
 
 
 def _pipe(season: Season, names: list[str]) -> str:
-    """The pipe or gutter that a line on the wall or the frame speaks of."""
+    """The pipe, gutter or railing that a line on the wall or the frame speaks of."""
     for text in remarks_on(season, *names):
-        found = next((pipe for pipe in PIPES if pipe in text.lower()), "")
+        found = next((pipe for pipe in CRUSHED if pipe in text.lower()), "")
         if found:
             return f"the {found}"
     return ""
-
-
-def _thin_rail_m(frame: WorkedFrame) -> float:
-    """The thinnest rail of a fence, 0 where all are stout."""
-    rails = [
-        held.thickness_m
-        for held in frame.holds
-        if held.hold.runs == "across" and matter(frame, held) == "wood"
-    ]
-    thin = min(rails, default=THIN_M)
-    return thin if frame.frame.word == "fence" and thin < THIN_M - 1e-4 else 0.0
 
 
 def _way(shown: Shown) -> str:
@@ -91,27 +84,22 @@ def _way(shown: Shown) -> str:
     )
 
 
-def words(facts: Facts, shown: Shown) -> Words:
+def words(facts: Facts, _shown: Shown) -> Words:
     """It in words."""
-    near = f"{facts.near}, {shown.bench(facts.rail_m)} thick" if facts.rail_m else facts.near
     return Words(
         says=(
             f"{opening(facts.plant)} on {facts.holder}: its stems grow as thick as an arm and "
-            f"crush what they are wound round, and {near} {_is(facts)} within their reach."
+            f"crush what they are wound round, and {facts.near} is within their reach."
         ),
         if_ignored="In a few years the pipe or rail is flattened or pulled off its fixings.",
-        told=f"{opening(facts.plant)} on {facts.holder}, {near}.",
+        told=f"{opening(facts.plant)} on {facts.holder}, {facts.near}.",
         sum="Common practice.",
     )
 
 
-def _is(facts: Facts) -> str:
-    return "are" if facts.rail_m else "is"
-
-
 RULE = Rule(
     name="strangler",
-    summary="a vine that crushes what it winds round, within reach of a pipe, gutter or thin rail",
+    summary="a vine that crushes what it winds round, within reach of a pipe, gutter or railing",
     looks_at="planting",
     levels=("warn",),
     basis="common practice",
