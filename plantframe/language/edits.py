@@ -7,7 +7,7 @@ from typing import TYPE_CHECKING
 from plantframe.frozen import frozen
 
 if TYPE_CHECKING:
-    from collections.abc import Mapping
+    from collections.abc import Iterable, Mapping
 
     from plantframe.language.mistakes import Where
 
@@ -47,6 +47,11 @@ def rewrite(where: Where, old: str, new: str, says: str = "") -> Edit:
         place = where.typed.find(old)
     line = where.typed if place < 0 else where.typed[:place] + new + where.typed[place + len(old) :]
     return Edit(says or f"write `{new}`", (LineChange(where.file, where.line, where.typed, line),))
+
+
+def useful(edits: Iterable[Edit]) -> tuple[Edit, ...]:
+    """The edits that change something: words that a remark parts cannot be rewritten."""
+    return tuple(edit for edit in edits if any(change.old != change.new for change in edit.changes))
 
 
 def lengthen(where: Where, more: str, says: str = "") -> Edit:

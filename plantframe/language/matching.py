@@ -86,49 +86,59 @@ class _Matching:
         at = 0
         unread: list[Item] = []
         bare: tuple[int, int] | None = None  # the pattern and the item of a measure just taken
-        figures = any(isinstance(item.value, Number) for item in phrase.items)
         while at < len(phrase.items):
-            unitless = self.unitless(phrase, at) if figures else None
-            if unitless is not None:
-                self.leave(unread, phrase)
-                bare = None
-                name, after = unitless
-                column = phrase.column + phrase.items[at].at
-                self.left.append(Leftover(cut(phrase, at, after), column, name))
-                at = after
-                continue
             taken = self.best(phrase, at)
-            if taken is None:
-                if (said := self.undated(phrase, at)) is not None:
-                    self.leave(unread, phrase)
-                    column = phrase.column + phrase.items[said].at
-                    text = cut(phrase, said, len(phrase.items))
-                    self.left.append(Leftover(text, column, missing_day=True))
-                    break
+            if left := self.half_said(phrase, at, taken):
+                self.leave(unread, phrase)
+                self.left.append(left[0])
+                bare, at = None, left[1]
+            elif taken is None:
                 item = phrase.items[at]
                 if bare is not None and isinstance(item.value, Word) and _weighs(item):
                     # `18 in donw`: what the measure is for was said, only not understood
                     unread.append(self.give_back(bare, phrase))
-                bare = None
                 unread.append(item)
-                at += 1
-                continue
-            self.leave(unread, phrase)
-            number, new, after = taken
-            pattern = self.ordered[number]
-            self.found += new
-            if not pattern.repeats:
-                self.used.add(number)
-                self.filled.update(slot.name for slot in new)
-            bare = (number, at) if pattern.is_bare and after == at + 1 else None
-            at = after
+                bare, at = None, at + 1
+            else:
+                self.leave(unread, phrase)
+                number, new, after = taken
+                self.fill(number, new)
+                bare = (number, at) if self.ordered[number].is_bare and after == at + 1 else None
+                at = after
         self.leave(unread, phrase)
+
+    def fill(self, number: int, new: list[Slot]) -> None:
+        """Keep the slots that a pattern took."""
+        self.found += new
+        if not self.ordered[number].repeats:
+            self.used.add(number)
+            self.filled.update(slot.name for slot in new)
+
+    def half_said(
+        self, phrase: Phrase, at: int, taken: tuple[int, list[Slot], int] | None
+    ) -> tuple[Leftover, int] | None:
+        """A figure whose word says what it measures but not in what, or a word without its date.
+
+        Gives what is left over and the item after it.
+        """
+        sure = taken is not None and self.ordered[taken[0]].literals
+        if not sure and (unitless := self.unitless(phrase, at)) is not None:
+            name, after = unitless
+            column = phrase.column + phrase.items[at].at
+            return Leftover(cut(phrase, at, after), column, name), after
+        if taken is None and (said := self.undated(phrase, at)) is not None:
+            end = len(phrase.items)
+            column = phrase.column + phrase.items[said].at
+            return Leftover(cut(phrase, said, end), column, missing_day=True), end
+        return None
 
     def unitless(self, phrase: Phrase, at: int) -> tuple[str, int] | None:
         """The length that a figure without a unit stands for by its word, and the item after.
 
         `18 down` is a depth without its unit, and never a count.
         """
+        if not any(isinstance(item.value, Number) for item in phrase.items[at:]):
+            return None
         for number, pattern in enumerate(self.ordered):
             if number in self.used or len(pattern.pieces) != _MEASURE_AND_WORD:
                 continue

@@ -119,13 +119,6 @@ def _file_too_large(told: Told) -> str:
     )
 
 
-@_kind("more-mistakes", "note")
-def _more(told: Told) -> str:
-    return (
-        f"{told['count']} more slips like these are not listed; {told['cap']} is the most I show."
-    )
-
-
 @_kind("no-block", "stop", unread=True)
 def _no_block(told: Told) -> str:
     return (

@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING
 from plantframe.catalogue.names import index, named
 from plantframe.frozen import replace
 from plantframe.language.declarations import block_words, fact_words
-from plantframe.language.edits import Edit, rewrite
+from plantframe.language.edits import Edit, rewrite, useful
 from plantframe.language.figures import either_way, figure
 from plantframe.language.mistakes import Mistake, Where
 from plantframe.language.near import MOST, near_words, one_slip
@@ -92,7 +92,7 @@ class Slips:
 
     def say(self, slip: str, where: Where, edits: Iterable[Edit] = (), /, **told: str) -> None:
         """Keep a mistake."""
-        self.found.append(Mistake(slip, where, told, tuple(edits)))
+        self.found.append(Mistake(slip, where, told, useful(edits)))
 
     def once(self, slip: str, where: Where, /, **told: str) -> None:
         """Keep a mistake, unless one of its name was kept before in this file."""
@@ -362,5 +362,9 @@ def _readings(text: str) -> list[str]:
     both = either_way(number)
     if both is None:
         return [text]
-    pair = [f"{one:g} {unit}".strip() for one in both]
-    return pair[::-1] if unit == "m" else pair
+    large, small = both
+    pair = [f"{large:.12g} {unit}".strip(), f"{small:.12g} {unit}".strip()]
+    if unit == "m":  # `1.955 m` would be asked about again
+        pair[1] = pair[1] if large % 10 == 0 else f"{large:.12g} mm"
+        pair.reverse()
+    return pair

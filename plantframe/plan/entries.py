@@ -75,6 +75,7 @@ def log_of(site: Site, block: Block) -> LogEntry:
     if first and (found := site.names.find(first)):
         about = found
         said = said[len(first) :].lstrip(" ,.:")
+        site.before_it_was_built(found, day, block.head)
     measures = tuple(
         item.value
         for part in said.split(",")

@@ -35,6 +35,12 @@ def frame_of(site: Site, block: Block) -> Frame:
     years = stays.get("years") if stays else None
     wanted = years.value if isinstance(years, Measure) else None
     sun, sun_h = words.sun(block.fact("sun"))
+    built = _built_year(site, block.fact("built"))
+    marks = site.marks(facts)
+    if built is not None and block.fact("built"):
+        site.built[block.name] = built
+        for mark in marks:
+            site.before_it_was_built(block.name, mark.day, mark.fact)
     return Frame(
         block.word,
         block.name,
@@ -43,7 +49,7 @@ def frame_of(site: Site, block: Block) -> Frame:
         site.spots(block),
         MappingProxyType(grouped),
         plantings_of(site, block),
-        _built_year(site, block.fact("built")),
+        built,
         site.dated(block.fact("ready by"), "date"),
         _taken_down(site, block.fact("take down")),
         site.dated(block.fact("on"), "dates"),
@@ -54,7 +60,7 @@ def frame_of(site: Site, block: Block) -> Frame:
         sun_h,
         site.dated(block.fact("lines marked"), "date"),
         site.set_asides(facts),
-        site.marks(facts),
+        marks,
         site.had(facts),
         block,
     )

@@ -8,7 +8,7 @@ from functools import cache, lru_cache
 from typing import TYPE_CHECKING
 
 from plantframe.catalogue.names import all_names, index, named
-from plantframe.language.edits import Edit, rewrite
+from plantframe.language.edits import Edit, rewrite, useful
 from plantframe.language.mistakes import Mistake, Where
 from plantframe.language.near import MOST, nearest
 from plantframe.language.slots import COMPASS
@@ -36,12 +36,17 @@ class Slips:
 
     def say(self, slip: str, where: Where, edits: Iterable[Edit] = (), /, **told: str) -> None:
         """Keep a mistake."""
-        self.found.append(Mistake(slip, where, told, tuple(edits)))
+        self.found.append(Mistake(slip, where, told, useful(edits)))
 
 
 def at(where: Where, column: int) -> Where:
     """The same line at another column."""
     return Where(where.file, where.line, column, where.typed)
+
+
+def key_of(name: str) -> str:
+    """What a name is known by, whatever its capitals and the spaces in it."""
+    return " ".join(name.lower().split())
 
 
 @dataclass(slots=True)
@@ -53,7 +58,7 @@ class Names:
 
     def add(self, block: Block, slips: Slips) -> bool:
         """Take a block's name in; False (and said) where another has it already."""
-        key = block.name.lower()
+        key = key_of(block.name)
         other = self.by_key.get(key)
         if other is None:
             self.by_key[key] = block
@@ -74,11 +79,11 @@ class Names:
         """Take in a shed, yard or house, which may go by its word or by a name of its own."""
         self.common.add(block.word)
         if block.name:
-            self.by_key.setdefault(block.name.lower(), block)
+            self.by_key.setdefault(key_of(block.name), block)
 
     def find(self, said: str) -> str | None:
         """The thing's name as written, for a name as typed elsewhere, or None."""
-        key = said.lower().strip()
+        key = key_of(said)
         for form in (key, key.removeprefix("the ")):
             if form in self.by_key:
                 return self.by_key[form].name
@@ -100,7 +105,7 @@ class Names:
         """Up to four names near this one, each with its block."""
         names = [block.name for block in self.by_key.values()]
         return tuple(
-            (name, self.by_key[name.lower()]) for name in nearest(said.removeprefix("the "), names)
+            (name, self.by_key[key_of(name)]) for name in nearest(said.removeprefix("the "), names)
         )
 
 

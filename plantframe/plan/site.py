@@ -33,6 +33,7 @@ class Site:
     season: Season
     slips: Slips = field(default_factory=Slips)
     names: Names = field(default_factory=Names)
+    built: dict[str, int] = field(default_factory=dict)  # since when each frame stands
 
     # -- dates ----------------------------------------------------------------------------
     def dated(self, fact: Fact | None, name: str, *, planting: bool = False) -> Dated | None:
@@ -63,6 +64,14 @@ class Site:
         where = naming.at(fact.where, column)
         edits = [rewrite(where, slip.told["text"], line) for line in slip.write]
         self.slips.say(slip.name, where, edits, **slip.told)
+
+    def before_it_was_built(self, name: str, dated: Dated | None, fact: Fact) -> None:
+        """Say of a day that it lies before the thing it tells of was built."""
+        since = self.built.get(name)
+        if since is None or dated is None or dated.last.year >= since:
+            return
+        why = f"that is before {name} was built, in {since}."
+        self.slips.say("impossible-date", fact.where, text=dated.said, why=why)
 
     def years(self, value: object) -> tuple[int, ...]:
         """The calendar years that a typed year stands for."""

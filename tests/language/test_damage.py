@@ -10,6 +10,7 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
+from plantframe.language.edits import apply
 from plantframe.language.files import read_plan
 from plantframe.language.reader import read_text
 from plantframe.plan.building import build
@@ -191,6 +192,8 @@ def use_all(reading: Reading) -> Season:
     for slip in (*reading.mistakes, *slips):
         assert slip.says
         assert slip.level in {"stop", "ask", "note"}
+        for edit in slip.candidates:
+            assert apply(edit, reading.sources) != reading.sources, slip.says
     for frame in season.frames.values():
         assert frame.frame.name
         assert frame.load is None or frame.load

@@ -129,6 +129,11 @@ def test_a_bracket_that_never_closes_is_a_remark_to_the_end() -> None:
     assert "lie" not in said(found)
 
 
+def test_a_name_is_the_same_whatever_its_spaces_and_remarks() -> None:
+    for head in ("bed Long  Bed", "bed Long\u00a0Bed", "bed Long (the old) Bed", 'bed "Long Bed"'):
+        assert block(head).name == "Long Bed"
+
+
 def test_a_head_may_have_a_remark() -> None:
     found = block("bed Long Bed (the one by the gate), 4 ft x 8 ft")
     assert found.name == "Long Bed"

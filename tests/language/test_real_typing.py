@@ -267,6 +267,8 @@ def test_how_three_figures_are_read_is_said_once() -> None:
     ("line", "name"),
     [
         ("bays 3 of 1200", "no-unit"),
+        ("posts 2x2, 8 ft, 45 in ground", "no-unit"),
+        ("posts 2x2, 8 ft, 18 in the ground", "no-unit"),
         ("posts 2x2, 6 ft 2", "two-readings"),
         ("grow cucumber, 5 in Long Bed", "inches-or-in"),
         ("posts 2x2,8 ft", "two-readings"),

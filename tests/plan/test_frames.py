@@ -78,6 +78,20 @@ def test_a_frame_built_in_years_to_come_is_no_frame_that_stands() -> None:
     assert "what is still to be built has no `built`" in slip.says
 
 
+@pytest.mark.parametrize(
+    "more",
+    [
+        "  done renew the strips, 18 May 2023\n",
+        "log 18 May 2023, Bean Net, picked 1.4 kg\n",
+    ],
+)
+def test_nothing_was_done_to_a_frame_before_it_was_built(more: str) -> None:
+    (slip,) = slips_of(f"{GARDEN}frame Bean Net, net frame\n  built 2024\n{more}")
+    assert slip.name == "impossible-date"
+    assert "that is before Bean Net was built, in 2024." in slip.says
+    assert names_of(f"{GARDEN}frame Bean Net, net frame\n{more}") == []
+
+
 def test_a_frame_is_ready_and_comes_down_on_its_days() -> None:
     frame = frame_of("  ready by 15 May\n  take down 30 September\n  stays up 2 years\n")
     assert days(frame.ready_by)[0] == "2027-05-15"

@@ -20,6 +20,8 @@ from tests.plan.building_plans import GARDEN, built, frame_of, names_of, plan_of
     [
         ("in Long Bed", "Long Bed"),
         ("in long bed", "Long Bed"),
+        ("in Long\u00a0Bed", "Long Bed"),
+        ("in Long  Bed", "Long Bed"),
         ("in the Long Bed", "Long Bed"),
         ("north of the shed", "shed"),
         ("5 m south of Low Bed", "Low Bed"),

@@ -17,7 +17,7 @@ fact(
 fact(
     "frost",
     "last {date:last}, first {date:first}, {none|no frost|never:none}, "
-    "one_year_in_ten_after {date:late}",
+    "{years:one} in_ten_after {date:late}, late/latest {date:late}",
     blocks="garden",
     help="The average last frost of spring and first of autumn, or `frost none`.",
     example="frost last 6 May, first 12 October",
