@@ -13,7 +13,7 @@ from functools import lru_cache
 from typing import TYPE_CHECKING
 
 from plantframe.frozen import replace
-from plantframe.language import slots, vocabulary
+from plantframe.language import vocabulary
 from plantframe.language.blocks import Block, Fact, Import, Text
 from plantframe.language.declarations import BlockWord, FactWord, find_block, find_fact
 from plantframe.language.edits import Edit, LineChange, delete, rewrite
@@ -23,10 +23,10 @@ from plantframe.language.lists import fits, heights, reason_whole
 from plantframe.language.matching import match
 from plantframe.language.mistakes import Mistake, Where
 from plantframe.language.near import nearest
+from plantframe.language.openings import opening
 from plantframe.language.shapes import Match, Slot, opening_words
 from plantframe.language.slips import ONCE, Slips, units_in
 from plantframe.language.twice import contradict, end_posts
-from plantframe.language.values import Item, Number, Word
 
 if TYPE_CHECKING:
     from collections.abc import Iterable, Iterator, Sequence
@@ -299,30 +299,20 @@ class _Reading:
     ) -> list[Fact]:
         """The facts of one detail line: most often one."""
         block = declared.word if declared else ""
-        fact, count = find_fact(found[0].words, block)
-        here = fact is not None and (not block or block in fact.blocks)
-        if declared is not None and declared.details == "items" and not here:
+        opened = opening(found, block)
+        if opened is not None and opened.here:
+            return self.fact(opened.fact, opened.count, opened.phrases, where, remark)
+        if declared is not None and declared.details == "items":
             return [self.free("item", vocabulary.ITEM, found, where, remark)]
-        if not here and (fronted := _count_first(found, block)):
-            fact, count, found = fronted
-            here = True
-        if not here and found[0].words[-1] in {"sun", "shade"}:
-            other, _ = find_fact(("sun",), block)
-            if other is not None and block in other.blocks:  # `full sun`
-                fact, count, here = other, 0, True
-        if not here and block in {"bed", "border"} and _begins_with_a_year(found):
-            (fact, _), count, here = find_fact(("had",), block), 0, True
-        if declared is not None and declared.details == "plants" and not here:
+        if declared is not None and declared.details == "plants":
             return [self.free("plant", vocabulary.GROW, found, where, remark)]
-        if fact is None:
+        if opened is None:
             self.slips.unknown_fact(found, where, block)
             return []
-        if not here:
-            places = ", ".join(f"`{word}`" for word in fact.blocks[:4])
-            self.slips.say("elsewhere", where, word=fact.word, blocks=places, block=block)
-            self.lost += self.quietly(None, found, where, remark)
-            return []
-        return self.fact(fact, count, found, where, remark)
+        places = ", ".join(f"`{word}`" for word in opened.fact.blocks[:4])
+        self.slips.say("elsewhere", where, word=opened.fact.word, blocks=places, block=block)
+        self.lost += self.quietly(None, found, where, remark)
+        return []
 
     def free(
         self, word: str, shape: str, found: Sequence[Phrase], where: Where, remark: str
@@ -334,7 +324,7 @@ class _Reading:
         if word == "plant":
             self.slips.leftovers(got.leftovers, None, got.slots, where, block="border", shape=shape)
         text = ", ".join(part.text for part in found)
-        return Fact(word, got.slots, where, text, remark, not got.leftovers)
+        return Fact(word, got.slots, where, text, remark, _whole(got, found))
 
     def fact(
         self, declared: FactWord, count: int, found: Sequence[Phrase], where: Where, remark: str
@@ -402,25 +392,3 @@ def _parted(
             return mine, (other, taken, found[place:])
         mine.append(part)
     return mine, None
-
-
-def _begins_with_a_year(found: Sequence[Phrase]) -> bool:
-    """`2025: beans` in a bed."""
-    taken = slots.take("year", found[0], 0, frozenset())
-    return taken is not None and (len(found) > 1 or len(found[0].items) > taken[1])
-
-
-def _count_first(
-    found: Sequence[Phrase], block: str
-) -> tuple[FactWord, int, Sequence[Phrase]] | None:
-    """`6 poles, 8 ft`: a figure in front of a fact word."""
-    first = found[0]
-    if len(first.items) < 2 or not isinstance(first.items[0].value, Number):
-        return None
-    fact, count = find_fact(first.words[1:], block)
-    if fact is None or (block and block not in fact.blocks):
-        return None
-    figure = first.items[0]
-    of = Item(Word("of"), figure.end, figure.end)
-    items = (*first.items[1 : 1 + count], figure, of, *first.items[1 + count :])
-    return fact, count, [replace(first, items=items), *found[1:]]

@@ -1,0 +1,82 @@
+"""Which fact a line opens: by its first word, or with a figure, a year or the sun before it."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+from plantframe.frozen import frozen, replace
+from plantframe.language import slots
+from plantframe.language.declarations import FactWord, find_fact
+from plantframe.language.values import Item, Number, Word
+
+if TYPE_CHECKING:
+    from collections.abc import Sequence
+
+    from plantframe.language.values import Phrase
+
+
+@frozen
+class Opening:
+    """The fact that a line opens.
+
+    count     how many of the first phrase's items are its word
+    phrases   the line's phrases, with the word in front
+    here      the fact may stand under this block
+    """
+
+    fact: FactWord
+    count: int
+    phrases: tuple[Phrase, ...]
+    here: bool
+
+
+def opening(found: Sequence[Phrase], block: str) -> Opening | None:
+    """The fact a detail line opens under a block, None where no word opens any.
+
+    block   the block's word, "" where its head could not be read and any fact will do
+    """
+    phrases = tuple(found)
+    fact, count = find_fact(found[0].words, block)
+    if fact is not None and _stands(fact, block):
+        return Opening(fact, count, phrases, here=True)
+    for other in (_figure_first, _sun_behind, _year_first):
+        opened = other(phrases, block)
+        if opened is not None:
+            return opened
+    return None if fact is None else Opening(fact, count, phrases, here=False)
+
+
+def _stands(fact: FactWord | None, block: str) -> bool:
+    return fact is not None and (not block or block in fact.blocks)
+
+
+def _figure_first(phrases: tuple[Phrase, ...], block: str) -> Opening | None:
+    """`6 poles, 8 ft`: a figure in front of the word; not so in a shed, where it counts."""
+    first = phrases[0]
+    if block in {"shed", "yard"} or len(first.items) < 2:
+        return None
+    figure = first.items[0]
+    fact, count = find_fact(first.words[1:], block)
+    if not isinstance(figure.value, Number) or fact is None or not _stands(fact, block):
+        return None
+    of = Item(Word("of"), figure.end, figure.end)
+    items = (*first.items[1 : 1 + count], figure, of, *first.items[1 + count :])
+    return Opening(fact, count, (replace(first, items=items), *phrases[1:]), here=True)
+
+
+def _sun_behind(phrases: tuple[Phrase, ...], block: str) -> Opening | None:
+    """`full sun`, `half shade`."""
+    fact, _ = find_fact(("sun",), block)
+    if fact is None or not _stands(fact, block) or phrases[0].words[-1] not in {"sun", "shade"}:
+        return None
+    return Opening(fact, 0, phrases, here=True)
+
+
+def _year_first(phrases: tuple[Phrase, ...], block: str) -> Opening | None:
+    """`2025: beans`, of what a bed had."""
+    fact, _ = find_fact(("had",), block)
+    taken = slots.take("year", phrases[0], 0, frozenset())
+    more = taken is not None and (len(phrases) > 1 or len(phrases[0].items) > taken[1])
+    if not more or fact is None or block not in {"bed", "border"}:
+        return None
+    return Opening(fact, 0, phrases, here=True)
