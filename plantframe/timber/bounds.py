@@ -18,7 +18,7 @@ from plantframe.timber.quiet import INFINITE, feasible, kind, quiet
 from plantframe.timber.sawing import Pattern
 
 if TYPE_CHECKING:
-    from collections.abc import Iterator, Sequence
+    from collections.abc import Sequence
 
     from plantframe.timber.patterns import Prices
     from plantframe.timber.sawing import Sawing
@@ -134,25 +134,35 @@ class Boards:
         self.highs.addRow(low, high, len(index), index, value)
         self.rows += 1
 
-    def drop_limit(self) -> None:
-        """Take the last row away again."""
-        self.rows -= 1
-        self.highs.deleteRows(1, [self.rows])
+    def mark(self) -> int:
+        """Where the inequalities stand now."""
+        return self.rows
 
-    def others(self, costs: Sequence[int], bound: int) -> Iterator[tuple[int, ...]]:
-        """Other sets of boards that cost no more: with as few and as many of each stock as may be."""
+    def back_to(self, mark: int) -> None:
+        """Take away what was asked since."""
+        self.highs.deleteRows(self.rows - mark, list(range(mark, self.rows)))
+        self.rows = mark
+
+    def choices(self, most: int) -> list[tuple[int, int]]:
+        """Stocks to have as few or as many boards of as may be: the place, and 1 or -1.
+
+        What can be bought comes first: of that there is most choice.
+        """
+        places = range(len(self.sawing.stocks))
+        order = sorted(places, key=lambda at: self.sawing.stocks[at].available is not None)
+        return [(at, sign) for at in order[:most] for sign in (1, -1)]
+
+    def other(
+        self, costs: Sequence[int], bound: int, choice: tuple[int, int]
+    ) -> tuple[int, ...] | None:
+        """A set of boards that costs no more, with as few or as many of one stock as may be."""
+        mark = self.mark()
         self.limit(costs, 0.0, bound + 0.5)
-        stocks = len(self.sawing.stocks)
-        seen: set[tuple[int, ...]] = set()
-        for at in range(stocks):
-            for sign in (1, -1):
-                ones = [0] * stocks
-                ones[at] = sign
-                found = self.least(ones)
-                if found is not None and found[0] not in seen:
-                    seen.add(found[0])
-                    yield found[0]
-        self.drop_limit()
+        ones = [0] * len(costs)
+        ones[choice[0]] = choice[1]
+        found = self.least(ones)
+        self.back_to(mark)
+        return found[0] if found is not None else None
 
     def least(self, costs: Sequence[int]) -> tuple[tuple[int, ...], int] | None:
         """The numbers of boards that cost least, and a cost that nothing can go below; None where

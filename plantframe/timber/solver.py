@@ -29,8 +29,9 @@ if TYPE_CHECKING:
 ROUNDS: Final = 500  # of adding ways; garden lists take some dozens
 TRIES: Final = 150  # sets of boards that are tried
 TURNS: Final = 3  # beginnings of one dive
-OTHERS: Final = 10  # other boards of the same cost that are tried
-NODES: Final = 100  # branches of one search for whole numbers
+OTHERS: Final = 12  # stocks of which fewest and most are tried, at the same cost
+FEW_NODES: Final = 5  # branches of one short search for whole numbers
+NODES: Final = 100  # of a long one
 LISTED: Final = (500, 2000, 5000)  # ways that are listed at once, where a search needs more
 ABOVE: Final = 4  # dearer sets of boards that are tried where the cheapest stays undecided
 TINY: Final = 1e-6
@@ -102,7 +103,7 @@ class _Search:
                 return bound
             if not self._could_give(numbers):
                 continue
-            if self._cut(numbers, costs, bound) or self._search(numbers, costs, bound, cap):
+            if self._cut(numbers, costs, bound, cap):
                 return bound
             gap = bound - prices.value
             closed = self._listed(prices, gap, costs, bound, cap)
@@ -119,18 +120,21 @@ class _Search:
 
     def _above(self, costs: Sequence[int], bound: int, cap: int | None) -> None:
         """Try sets of boards that cost a little more, where the cheapest set stays undecided."""
-        own_rows = 0
-        for _ in range(ABOVE):
-            self.boards.limit(costs, bound + 0.5, float("inf"))
-            own_rows += 1
+        rows = self.boards.mark()
+        self.boards.limit(costs, bound + 0.5, float("inf"))
+        tried = 0
+        for _ in range(TRIES):
             named = self.boards.least(costs)
-            if named is None or named[1] >= self._sum(costs):
+            if named is None or named[1] >= self._sum(costs) or tried == ABOVE:
                 break
             numbers, bound = named
-            if self._could_give(numbers) and self._cut(numbers, costs, bound):
+            if not self._could_give(numbers):
+                continue
+            tried += 1
+            if self._cut(numbers, costs, bound, cap):
                 break
-        for _ in range(own_rows):
-            self.boards.drop_limit()
+            self.boards.limit(costs, bound + 0.5, float("inf"))
+        self.boards.back_to(rows)
 
     # -- growing the ways -------------------------------------------------------------------------
     def _generate(self, costs: Sequence[int], cap: int | None) -> Prices:
@@ -167,19 +171,20 @@ class _Search:
         return True  # too near to tell: the search in whole numbers has the word
 
     # -- whole numbers ----------------------------------------------------------------------------
-    def _cut(self, numbers: Sequence[int], costs: Sequence[int], bound: int) -> bool:
+    def _cut(
+        self, numbers: Sequence[int], costs: Sequence[int], bound: int, cap: int | None
+    ) -> bool:
         """Try to cut the pieces from these boards, then from others that cost no more."""
-        if self._dived(numbers):
+        if self._dived(numbers) or self._any(costs, bound, cap, FEW_NODES)[0]:
             return True
-        tried = [tuple(numbers)]
-        for others in self.boards.others(costs, bound):
-            if len(tried) > OTHERS:
-                break
-            if others not in tried and self._could_give(others):
-                tried.append(others)
-                if self._dived(others):
+        tried = {tuple(numbers)}
+        for choice in self.boards.choices(OTHERS):
+            others = self.boards.other(costs, bound, choice)
+            if others is not None and others not in tried:
+                tried.add(others)
+                if self._could_give(others) and self._dived(others):
                     break
-        return self._sum(costs) <= bound
+        return self._sum(costs) <= bound or self._any(costs, bound, cap, NODES)[0]
 
     def _dived(self, numbers: Sequence[int]) -> bool:
         for turn in range(TURNS):
@@ -189,26 +194,20 @@ class _Search:
                 return True
         return False
 
-    def _search(
-        self, numbers: Sequence[int], costs: Sequence[int], bound: int, cap: int | None
-    ) -> bool:
-        """Search in whole numbers for a cutting from these boards, then from any of that cost."""
-        self.patterns.limit()
-        self.patterns.from_boards(numbers)
-        return self._tried()[0] or self._any(costs, bound, cap)[0]
-
-    def _any(self, costs: Sequence[int], bound: int, cap: int | None) -> tuple[bool, bool]:
+    def _any(
+        self, costs: Sequence[int], bound: int, cap: int | None, nodes: int
+    ) -> tuple[bool, bool]:
         """Try to cut them from any boards within the limits; whether it went, whether it cannot."""
         if cap is None:
             self.patterns.limit(cost=bound + 0.5)
         else:
             self.patterns.limit(cost=cap + 0.5, count=bound + 0.5)
         self.patterns.from_any()
-        return self._tried()
+        return self._tried(nodes)
 
-    def _tried(self) -> tuple[bool, bool]:
+    def _tried(self, nodes: int) -> tuple[bool, bool]:
         """Search in whole numbers; whether nothing stays short, and whether something must."""
-        found = self.patterns.whole(NODES, TINY)
+        found = self.patterns.whole(nodes, TINY)
         if found.sticks:
             self._keep(found.sticks)
         return found.value <= TINY, found.bound > TINY
@@ -249,7 +248,7 @@ class _Search:
                 share /= 2
             else:
                 continue
-            done, cannot = self._any(costs, bound, cap)
+            done, cannot = self._any(costs, bound, cap, NODES)
             if done:
                 return False
             if share == gap:
