@@ -47,14 +47,14 @@ def heights(mine: list[Phrase]) -> list[Phrase]:
 
     Figures of the list take the unit that closes it.
     """
-    start = next((at for at, part in enumerate(mine) if "at" in part.words[:-1]), None)
+    start = next((at for at, part in enumerate(mine) if {"at", "@"} & {*part.words[:-1]}), None)
     if start is None:
         return mine
     stop = start + 1
     while stop < len(mine) and all(_in_a_list(item) for item in mine[stop].items):
         stop += 1
     first = mine[start]
-    after_at = first.words.index("at") + 1
+    after_at = min(first.words.index(word) for word in ("at", "@") if word in first.words) + 1
     listed = [first.items[after_at:], *(part.items for part in mine[start + 1 : stop])]
     if not all(_in_a_list(item) for item in listed[0]):
         return mine

@@ -27,8 +27,8 @@ if TYPE_CHECKING:
 # Words that carry no fact of their own between two that do.
 SMALL = (
     {"a", "an", "the", "of", "and", "or", "with", "each", "about", "some", "at", "all", "in"}
-    | {"only", "is", "are", "it", "its", "for", "to", "them", "one"}
-    | {"@", "-", "–", "—", "+", "&", "=", ":", ";", ".", "x", ""}
+    | {"only", "is", "are", "it", "its", "for", "to", "them", "one", "very", "quite", "rather"}
+    | {"@", "-", "–", "—", "+", "&", "=", ":", ";", ".", "x", "×", ""}
 )
 
 _LINKS = frozenset({"and", "or", "&", "+"})

@@ -4,15 +4,19 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
+from plantframe.catalogue.names import named
 from plantframe.frozen import frozen, replace
 from plantframe.language import slots
 from plantframe.language.declarations import FactWord, find_fact
-from plantframe.language.values import Item, Number, Word
+from plantframe.language.values import Cultivar, Item, Measure, Number, Word
 
 if TYPE_CHECKING:
     from collections.abc import Sequence
 
     from plantframe.language.values import Phrase
+
+
+_LONGEST_PLANT = 4  # words in the name of a plant
 
 
 @frozen
@@ -37,6 +41,8 @@ def opening(found: Sequence[Phrase], block: str) -> Opening | None:
     """
     phrases = tuple(found)
     fact, count = find_fact(found[0].words, block)
+    if fact is not None and _stands(fact, block) and fact.word in {"sow", "plant out"}:
+        return _sown(fact, count, phrases, block) or Opening(fact, count, phrases, here=True)
     if fact is not None and _stands(fact, block):
         return Opening(fact, count, phrases, here=True)
     for other in (_figure_first, _sun_behind, _year_first):
@@ -51,17 +57,48 @@ def _stands(fact: FactWord | None, block: str) -> bool:
 
 
 def _figure_first(phrases: tuple[Phrase, ...], block: str) -> Opening | None:
-    """`6 poles, 8 ft`: a figure in front of the word; not so in a shed, where it counts."""
+    """`6 poles, 8 ft`, `2 m high`: a figure before the word; in a shed it only counts."""
     first = phrases[0]
     if block in {"shed", "yard"} or len(first.items) < 2:
         return None
     figure = first.items[0]
     fact, count = find_fact(first.words[1:], block)
-    if not isinstance(figure.value, Number) or fact is None or not _stands(fact, block):
+    measured = isinstance(figure.value, Number | Measure)
+    if not measured or fact is None or not _stands(fact, block):
         return None
-    of = Item(Word("of"), figure.end, figure.end)
-    items = (*first.items[1 : 1 + count], figure, of, *first.items[1 + count :])
+    of = [Item(Word("of"), figure.end, figure.end)] if isinstance(figure.value, Number) else []
+    items = (*first.items[1 : 1 + count], figure, *of, *first.items[1 + count :])
     return Opening(fact, count, (replace(first, items=items), *phrases[1:]), here=True)
+
+
+def _sown(fact: FactWord, count: int, phrases: tuple[Phrase, ...], block: str) -> Opening | None:
+    """`sow pole beans 18 May`: a crop, with its word for the date put before the date."""
+    first = phrases[0]
+    grow, _ = find_fact(("grow",), block)
+    items = first.items[count:]
+    tail = replace(first, items=items)
+    if grow is None or not items or not _names_a_plant(tail):
+        return None
+    dated = next(
+        (
+            place
+            for place in range(1, len(items))
+            if slots.take("date", tail, place, frozenset()) is not None
+        ),
+        len(items),
+    )
+    word = [Item(Word(part), first.items[0].at, first.items[0].end) for part in fact.word.split()]
+    moved = (*items[:dated], *(word if dated < len(items) else ()), *items[dated:])
+    return Opening(grow, 0, (replace(first, items=moved), *phrases[1:]), here=True)
+
+
+def _names_a_plant(part: Phrase) -> bool:
+    """Whether a plant is named here, with or without a count or a cultivar before it."""
+    start = 0
+    while start < len(part.items) and isinstance(part.items[start].value, Number | Cultivar):
+        start += 1
+    words = part.words[start : start + _LONGEST_PLANT]
+    return any(named("plant", " ".join(words[:after])) for after in range(len(words), 0, -1))
 
 
 def _sun_behind(phrases: tuple[Phrase, ...], block: str) -> Opening | None:

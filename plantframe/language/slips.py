@@ -54,7 +54,9 @@ _UNITS = {
 }
 _STANDING = frozenset({"frame", "line", "cover", "fence", "hedge", "tree", "path"})
 
-_IMPERIAL = re.compile(r"\d\s?(?:ft|feet|foot|in\b|inch|['\"′″])")
+_IMPERIAL = re.compile(
+    r"\d\s?(?:ft|feet|foot|in\b(?! +(?:all|the|a|ground|soil|ten)\b)|inch|['\"′″])"
+)
 _METRIC = re.compile(r"\d\s?(?:mm|cm|m|metres?|meters?)\b")
 _FIGURE = re.compile(r"\d+(?:[.,]\d+)?(?:[ -]\d/\d|[½¼¾])?")
 _COUNT_TIMES_SIZE = re.compile(r"(\d+)\s*[xX×*]\s+(\d+(?:\.\d+)?\s?[xX×]\s?\d+(?:\.\d+)?)")

@@ -37,6 +37,8 @@ RUNS = frozenset({"words", "plant", "kind", "job", "rule", "person", "name", "st
 MEASURES = frozenset({"length", "weight", "hours", "years", "warmth", "pull"})
 # A stick thicker than this is a tree; a thickness is no thicker, a length no shorter.
 _THICKEST_M = 0.16
+# Words no run of words begins with: they link it to what stands before.
+_LINKING = frozenset({"and", "or", "of", "each", "-", "–", "+", "&", "x", ""})
 # Standard gravity, for a pull given as a weight (ISO 80000-4; exact).
 _GRAVITY_M_PER_S2 = 9.80665
 
@@ -180,7 +182,7 @@ def _run(phrase: Phrase, at: int, stops: Stops) -> Taken:
     after = at
     while after < len(phrase.items) and not _ends_run(phrase, after, at, stops):
         after += 1
-    return None if after == at else (cut(phrase, at, after), after)
+    return None if after == at else (cut(phrase, at, after).rstrip(" :;"), after)
 
 
 def _kind(phrase: Phrase, at: int, stops: Stops) -> Taken:
@@ -208,7 +210,7 @@ def _ends_run(phrase: Phrase, here: int, start: int, stops: Stops) -> bool:
     if isinstance(value, Word):
         if value.text[0].isdigit() or value.plain in {"×", "@"}:
             return True  # a figure that could not be read, or a sign that counts
-        if first and value.plain in {"and", "or", "of", "-", "–", "+", "&", "x", ""}:
+        if first and value.plain in _LINKING:
             return True  # a word that only links
     else:
         spelled = isinstance(value, Number) and value.text.isalpha()

@@ -236,6 +236,9 @@ def _named(
         return None
     if phrase.words[-1] in _LIGHT:
         return None
-    after = len(phrase.items)
+    after = end = len(phrase.items)
     text = cut(phrase, start, after)
-    return Spot(relation, cut(phrase, at, after), distance_m, part, None, text), after
+    side, used = compass(phrase.words[-2:-1])
+    if used and phrase.words[-1] in _ENDS and at < after - 2 and not part:
+        part, end = f"{side} {phrase.words[-1]}", after - 2  # `in Long Bed north end`
+    return Spot(relation, cut(phrase, at, end), distance_m, part, None, text), after

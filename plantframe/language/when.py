@@ -57,17 +57,9 @@ WEEKDAYS = {
 }
 _SHORT_DAYS = {name[:3] for name in WEEKDAYS if name.endswith("day") and len(name) > 3}
 _LINKS = frozenset({"on", "in", "from", "around", "about", "the", "by"})
-# First days and last of a week named by its place in the month; the last runs to the month's end.
-_WEEKS = {
-    "first": (1, 7),
-    "1st": (1, 7),
-    "second": (8, 14),
-    "2nd": (8, 14),
-    "third": (15, 21),
-    "3rd": (15, 21),
-    "fourth": (22, 28),
-    "4th": (22, 28),
-}
+# Which week of a month, or which half: so many go before it.
+_PLACES = {"first": 0, "second": 1, "third": 2, "fourth": 3}
+_PLACES |= {"1st": 0, "2nd": 1, "3rd": 2, "4th": 3}
 
 
 @frozen
@@ -121,21 +113,31 @@ def _is_weekday(word: str) -> bool:
 
 
 def _week_of_month(phrase: Phrase, at: int) -> Taken:
-    """`first week of June`, `last week in April`."""
-    place = word_at(phrase, at)
-    if word_at(phrase, at + 1) not in {"week", "weekend"}:
+    """`first week of June`, `last two weeks in April`, `second half of May`."""
+    place, part, after = word_at(phrase, at), word_at(phrase, at + 1), at + 2
+    number = value_at(phrase, at + 1)
+    if isinstance(number, Measure) and number.unit == "weeks":
+        days = round(number.value)
+    elif part in {"week", "weekend"}:
+        days = 7
+    elif part == "half":
+        days = 15
+    else:
         return None
-    after = at + 2 + (word_at(phrase, at + 2) in {"of", "in"})
+    after += word_at(phrase, after) in {"of", "in"}
     month = value_at(phrase, after)
-    if not isinstance(month, Day) or month.day is not None or month.part:
+    if not isinstance(month, Day) or month.day is not None or month.part or days > 28:
         return None
     text = cut(phrase, at, after + 1)
-    if place == "last":
-        start = replace(month, day=None, part="last week")
+    if place == "last" or (place, days) == ("second", 15):
+        start = replace(month, day=None, part=f"last {days} days")
         return When(day=start, last=replace(month, part="end"), text=text), after + 1
-    if place not in _WEEKS:
+    if place not in _PLACES:
         return None
-    first, last = _WEEKS[place]
+    first = 1 + _PLACES[place] * days
+    if first + days - 1 > 28 and days != 15:
+        return None
+    last = first + days - 1
     return When(day=replace(month, day=first), last=replace(month, day=last), text=text), after + 1
 
 

@@ -149,8 +149,9 @@ def _day(day: Day, season: Season) -> tuple[date, int]:
         raise DateSlip("impossible-date", {"text": day.text, "why": why})
     if day.day is not None:
         return _on(day.day, day.month, year, day.text), 0
-    if day.part == "last week":
-        return date(year, day.month, last_of(year, day.month) - 6), 0
+    if day.part.startswith("last "):  # `last 7 days`
+        before = int(day.part.split()[1]) - 1
+        return date(year, day.month, last_of(year, day.month) - before), 0
     if day.part == "end":
         return date(year, day.month, last_of(year, day.month)), 0
     if day.part:

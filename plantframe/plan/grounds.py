@@ -29,7 +29,7 @@ def bed_of(site: Site, block: Block) -> Bed:
         block.name,
         words.metres(head.get("long")) or length_m,
         words.metres(head.get("wide")) or width_m,
-        str(runs.get("line") or "") if runs else "",
+        str((runs.get("line") if runs else head.get("runs")) or ""),
         sun,
         sun_h,
         words.soil(block.fact("soil")),

@@ -11,8 +11,8 @@ from plantframe.catalogue.names import all_names, index, named
 from plantframe.language.edits import Edit, rewrite, useful
 from plantframe.language.mistakes import Mistake, Where
 from plantframe.language.near import MOST, nearest
-from plantframe.language.slots import COMPASS
 from plantframe.language.slots import Spot as TypedSpot
+from plantframe.language.spots import compass
 from plantframe.plan.things import Spot
 
 if TYPE_CHECKING:
@@ -137,8 +137,8 @@ def _unresolved(typed: TypedSpot, where: Where, names: Names, slips: Slips) -> N
     """Say that a name means nothing, unless it is plain words (`over the blueberries`)."""
     bare = typed.name.lower().removeprefix("the ")
     wall = re.fullmatch(r"(\S+(?: \S+)?) wall", bare)
-    if wall and wall[1].replace(" ", "-") in COMPASS:
-        side = wall[1]
+    side, used = compass(tuple(wall[1].split())) if wall else ("", 0)
+    if wall and used == len(wall[1].split()):
         slips.say("which-wall", where, name=typed.name, side=side)
         return
     near = names.near(typed.name)

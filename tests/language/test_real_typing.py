@@ -108,6 +108,8 @@ def test_a_date_that_a_crop_waits_for_is_asked_about_too() -> None:
         ("grow pea, sow last week of March", (None, 3), (None, 3)),
         ("grow pea, sow first week of April", (1, 4), (7, 4)),
         ("grow pea, sow second week in April", (8, 4), (14, 4)),
+        ("grow pea, sow first two weeks of April", (1, 4), (14, 4)),
+        ("grow pea, sow first half of April", (1, 4), (15, 4)),
     ],
 )
 def test_a_week_of_a_month_is_a_span(
@@ -454,6 +456,60 @@ def test_seed_is_started_and_plants_are_transplanted(line: str) -> None:
     assert fact(line).whole
 
 
+@pytest.mark.parametrize(
+    ("line", "slots"),
+    [
+        ("sow pole beans 18 May", {"plant": "pole beans", "sow": (18, 5, None)}),
+        ("plant 12 tomatoes, sow 1 March", {"plant": "tomatoes", "count": 12, "sow": (1, 3, None)}),
+        ("plant out 12 tomatoes 1 June", {"plant": "tomatoes", "count": 12, "out": (1, 6, None)}),
+        ("sow 'Kelvedon' peas mid-March", {"plant": "peas", "cultivar": "Kelvedon"}),
+        ("planted late clematis", {"plant": "late clematis"}),
+    ],
+)
+def test_a_crop_may_be_sown_or_planted_in_its_own_words(
+    line: str, slots: dict[str, object]
+) -> None:
+    found = fact(line)
+    assert (found.word, found.whole) == ("grow", True)
+    read_slots = {
+        name: day(value) if isinstance(value, When) and value.day and value.day.day else value
+        for name, value in said(found).items()
+    }
+    assert slots.items() <= read_slots.items()
+
+
+@pytest.mark.parametrize(
+    ("line", "under", "word", "slots"),
+    [
+        ("2 m high", "frame", "high", {"length": 2.0}),
+        ("8 ft posts 2x2", "frame", "posts", {"length": 2.4384}),
+        ("previously: potatoes 2026", "bed", "had", {"plant": "potatoes", "year": 2026}),
+        ("planted in 2023", "bed", "plant out", {"since": 2023}),
+        ("wind very windy, from the west", "garden", "wind", {"class": "windy"}),
+        ("hoops at 1 m centres", "cover", "hoops", {"apart": 1.0}),
+        ("wires @ 60, 100 & 150 cm", "frame", "wires", {"heights": [0.6, 1.0, 1.5]}),
+        ("grow raspberries, 12 no.", "frame", "grow", {"count": 12}),
+        ("6 poles each, 8 ft, pushed in 9 in", "frame", "poles", {"count": 6, "down": 0.2286}),
+        ("end posts 75 mm dia x 2.1 m", "frame", "end posts", {"length": 2.1}),
+        ("grow runner beans: 24 plants", "frame", "grow", {"plant": "runner beans"}),
+        ("from 1 October until end of March", "cover", "on", {}),
+    ],
+)
+def test_what_else_is_typed_in_a_hurry(
+    line: str, under: str, word: str, slots: dict[str, object]
+) -> None:
+    found = fact(line, under)
+    assert (found.word, found.whole) == (word, True)
+    assert slots.items() <= said(found).items()
+
+
+@pytest.mark.parametrize("head", ["bed Veg 1 - 1.2 m x 6 m, N-S", "bed Veg 1: 1.2 m x 6 m, N/S"])
+def test_a_dash_or_colon_ends_a_name(head: str) -> None:
+    found = block(head)
+    assert found.name == "Veg 1"
+    assert said(found.head) == {"size": (1.2, 6.0), "runs": "north-south"}
+
+
 # -- people called May ------------------------------------------------------------------------
 def test_months_are_dates_only_where_a_date_is_waited_for() -> None:
     assert fact("person May, reach 5 ft 8 in", "garden").get("name") == "May"
@@ -510,6 +566,7 @@ def test_several_facts_may_share_a_line() -> None:
         ("in the middle of Long Bed", "in", "Long Bed", None, "middle", None),
         ("at the north end of Long Bed", "in", "Long Bed", None, "north end", None),
         ("south-west corner of Long Bed", "in", "Long Bed", None, "south-west corner", None),
+        ("in Long Bed north end", "in", "Long Bed", None, "north end", None),
         ("in Middle Bed", "in", "Middle Bed", None, "", None),
         ("in North End Bed", "in", "North End Bed", None, "", None),
         ("from 1 m to 4 m along", "", "", None, "", (1.0, 4.0)),

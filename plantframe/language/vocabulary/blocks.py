@@ -68,14 +68,14 @@ _SUNNY = "in? {full|half|part|partial|dappled|no:sun} sun/shade"
 block(
     "bed",
     f"{{size}}, {{length:wide}} wide, {{length:long}} long, {{length:high}} high/tall, {_SUNNY}, "
-    "{spot}*",
+    "{line:runs}, {spot}*",
     help="A bed: its size, which way it runs, and what grew there before.",
     example="bed Long Bed, 1.2 m x 7.5 m, runs north-south",
 )
 block(
     "border",
     f"{{size}}, {{length:wide}} wide, {{length:long}} long, {{length:high}} high/tall, {_SUNNY}, "
-    "{spot}*",
+    "{line:runs}, {spot}*",
     help="A flower border; each line under it may simply name a plant.",
     example="border Lane Border, 6 m long\n  climbing rose, 2 plants",
     details="plants",

@@ -46,6 +46,7 @@ fact(
     blocks="cover",
     help="From when to when the lights or the fabric are on.",
     example="on 1 October to 15 April",
+    also="on from, from",
 )
 fact(
     "vent opened by",

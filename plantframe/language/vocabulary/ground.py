@@ -66,6 +66,7 @@ fact(
     blocks=f"bed border {BUILT}",
     help="What grew here, and in which year.",
     example="had pea in 2025, bean in 2026",
+    also="previously, grew",
     repeats=True,
 )
 fact(

@@ -8,7 +8,7 @@ LANGUAGE.topic = "What grows"
 
 GROW = (
     "{plant} {cultivar}?, {cultivar}, "
-    "{count} plants/plant/off/of_them/crowns/seeds/vines/roots/spikes/canes, "
+    "{count} plants/plant/off/of_them/crowns/seeds/vines/roots/spikes/canes/no, "
     "in? {count:rows} rows/row, {count:female} female, {count:male} male, "
     "{length:apart} apart, {lengths:apart} apart, every {length:apart}, "
     "sow/sown/direct_sow/direct_sown/start/started "
@@ -45,7 +45,7 @@ fact(
 )
 fact(
     "plant out",
-    "{date:out}, {text}",
+    "{date:out}, in? {year:since}, {text}",
     blocks=_HOLDS,
     help="When the plant named above is set out.",
     example="plant out 10 June",

@@ -9,11 +9,12 @@ LANGUAGE.topic = "Parts of frames, lines, covers and fences"
 _POST = (
     "{count} of?, {count} in_all, {section}, {length} long?, "
     "{length:down} down/deep/in/buried/in_the_ground/in_ground/in_the_soil, "
-    "down/deep/buried {length:down}, "
+    "down/deep/buried/sunk/in/pushed_in/driven_in/knocked_in {length:down}, "
     "{length:up} up/standing/high/above/tall/clear/out_of_the_ground/above_ground/"
     "above_the_ground, up/standing {length:up}, "
     "{length:up} to_the_wire/to_the_top_wire/to_the_rail, "
-    "{length:apart} apart, every/each {length:apart}, in {concrete|sleeves|pipes|spikes:set}, "
+    "{length:apart} apart/centres/centers, every/each {length:apart}, "
+    "in {concrete|sleeves|pipes|spikes:set}, "
     "{leaning|angled|leaned out:lean}, {pointed|driven|blunt:foot}*, {stuff:wood}*"
 )
 fact(
@@ -370,7 +371,7 @@ fact(
 fact(
     "hoops",
     "{count} of?, {length} long?, rod {length}, {length:up} up/high, {length:wide} wide, "
-    "{length:apart} apart, every/each {length:apart}, {stuff:made}*",
+    "{length:apart} apart/centres/centers, every/each {length:apart}, {stuff:made}*",
     blocks=BUILT,
     help="The hoops of a tunnel.",
     example="hoops 6, 60 cm high, 1.2 m wide",
@@ -383,7 +384,7 @@ fact(
     blocks=BUILT,
     help="The fabric, film or cloth over it.",
     example="fabric 2.5 m wide, weighted",
-    also="film, cloth, shade cloth, sheet, cover fabric, cover film, cover",
+    also="film, fleece, polythene, cloth, shade cloth, sheet, cover fabric, cover film, cover",
     alone=True,
 )
 fact(
