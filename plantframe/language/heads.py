@@ -53,7 +53,8 @@ def name_of(declared: BlockWord, found: Sequence[Phrase]) -> tuple[str, list[Phr
     if not before and declared.word == "garden":
         name = tail.items[0].value.text  # `garden 2027` goes by its year
     more = [tail, *found[1:]] if tail.items else list(found[1:])
-    return " ".join(name.strip(" :-–—•").strip('"“”').split()), more
+    plain = " ".join(name.split()).strip(" :-–—•").strip('"“”')
+    return " ".join(plain.split()), more
 
 
 def _cut(word: str, rest: Phrase) -> int:

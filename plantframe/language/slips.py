@@ -181,7 +181,8 @@ class Slips:
             edits += [rewrite(where, word, other) for other in slips[:2]]
             near += slips
         if not near:
-            near += near_words(text.split(maxsplit=1)[0].lower(), fact_words(block))
+            typed = text.split(maxsplit=1)[0].lower()
+            near += [word for word in near_words(typed, fact_words(block)) if word != typed]
         example = declared.example.split("\n")[0] if declared is not None else ""
         told = {"text": text[:60], "near": ", ".join(near[:4]), "example": example}
         self.say("unknown-word", where, edits[:2], **told)
