@@ -122,9 +122,7 @@ class Boards:
     def short(self, one: Worth, numbers: Sequence[int]) -> bool:
         """Do these boards hold less than is needed, by those worths?"""
         stocks = self.sawing.stocks
-        have = sum(
-            one.held[at] * stocks[at].sticks * number for at, number in enumerate(numbers)
-        )
+        have = sum(one.held[at] * stocks[at].sticks * number for at, number in enumerate(numbers))
         return have < one.need * (1 - SLACK)
 
     def limit(self, costs: Sequence[int], low: float, high: float) -> None:

@@ -5,31 +5,38 @@ from __future__ import annotations
 from typing import TYPE_CHECKING, Final
 
 from plantframe.timber.quiet import INFINITE, feasible, kind, quiet
-from plantframe.timber.sawing import Pattern, Plan, Sawing, whole_plan
+from plantframe.timber.sawing import Pattern, Plan, Sawing, Stock, whole_plan
 
 if TYPE_CHECKING:
     from collections.abc import Iterable, Iterator
 
+OLD: Final = 0.98  # what a rest of old wood is worth, where one of new wood is worth 1
 SHORT_SHARE: Final = 8  # a rest shorter than an eighth of the longest board is kindling
 
 
-def usefulness(sawing: Sawing, left: int) -> int:
-    """How useful a rest is: as the square of its length, nothing where it is short."""
-    longest = max(stock.length for stock in sawing.stocks)
-    return left * left if left * SHORT_SHARE >= longest else 0
+def usefulness(sawing: Sawing, stock: Stock, left: int) -> float:
+    """How useful a rest is: as the square of its length, nothing where it is short.
+
+    Old wood counts a little less: it is the old stick that had better be used up whole.
+    """
+    longest = max(one.length for one in sawing.stocks)
+    if left * SHORT_SHARE < longest:
+        return 0.0
+    return left * left * (1.0 if stock.available is None else OLD)
 
 
-def useful(sawing: Sawing, plan: Plan) -> int:
+def useful(sawing: Sawing, plan: Plan) -> float:
     """The usefulness of all that a plan leaves: rests, and old boards it does not touch."""
-    total = 0
+    total = 0.0
     for stick in plan.sticks:
-        total += usefulness(sawing, sawing.left(sawing.stocks[stick.stock], stick.counts))
-    untouched: dict[str, tuple[int, int]] = {}
+        stock = sawing.stocks[stick.stock]
+        total += usefulness(sawing, stock, sawing.left(stock, stick.counts))
+    untouched: dict[str, tuple[int, float]] = {}
     for at, stock in enumerate(sawing.stocks):
         if stock.available is not None:
             key = stock.pool or f"stock {at}"
-            rest, _ = untouched.get(key, (stock.available, 0))
-            untouched[key] = (rest - plan.boards[at], usefulness(sawing, stock.length))
+            rest, _ = untouched.get(key, (stock.available, 0.0))
+            untouched[key] = (rest - plan.boards[at], usefulness(sawing, stock, stock.length))
     return total + sum(count * worth for count, worth in untouched.values())
 
 
@@ -100,7 +107,7 @@ def _fewer(way: Pattern) -> Iterator[Pattern]:
 
 def _chosen(sawing: Sawing, plan: Plan, ways: list[Pattern]) -> Plan | None:
     """The most useful choice of those ways, by HiGHS."""
-    solver = quiet(mip_rel_gap=1e-4, mip_max_nodes=NODES)
+    solver = quiet(mip_rel_gap=1e-6, mip_max_nodes=NODES)
     scale = max(stock.length for stock in sawing.stocks) ** 2
     rows: list[int] = []
 
@@ -120,7 +127,7 @@ def _chosen(sawing: Sawing, plan: Plan, ways: list[Pattern]) -> Plan | None:
             pools[key] = row(-INFINITE, stock.available)
     columns: list[Pattern | None] = []
 
-    def column(worth: int, entries: dict[int, float], way: Pattern | None) -> None:
+    def column(worth: float, entries: dict[int, float], way: Pattern | None) -> None:
         entries = {at: value for at, value in entries.items() if value}
         index, value = list(entries), list(entries.values())
         solver.addCol(-worth / scale, 0.0, INFINITE, len(index), index, value)
@@ -129,7 +136,7 @@ def _chosen(sawing: Sawing, plan: Plan, ways: list[Pattern]) -> Plan | None:
 
     for at, stock in enumerate(sawing.stocks):
         entries = {sticks[at]: float(stock.sticks), boards: 1.0, cost: float(stock.cost)}
-        whole = usefulness(sawing, stock.length)
+        whole = usefulness(sawing, stock, stock.length)
         if stock.available is not None:
             entries[pools[stock.pool or f"stock {at}"]] = 1.0
         # an old board that is sawn is a whole one no more
@@ -139,8 +146,8 @@ def _chosen(sawing: Sawing, plan: Plan, ways: list[Pattern]) -> Plan | None:
     for way in ways:
         entries = {pieces[place]: float(count) for place, count in enumerate(way.counts)}
         entries[sticks[way.stock]] = -1.0
-        left = sawing.left(sawing.stocks[way.stock], way.counts)
-        column(usefulness(sawing, left), entries, way)
+        stock = sawing.stocks[way.stock]
+        column(usefulness(sawing, stock, sawing.left(stock, way.counts)), entries, way)
     solver.run()
     if not feasible(solver):
         return None

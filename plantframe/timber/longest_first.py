@@ -73,7 +73,9 @@ def _open(
     able = [
         (at, stock)
         for at, stock in enumerate(sawing.stocks)
-        if stock.takes(place) and stock.length >= sawing.wanted[place].length and there(at, stock.pool)
+        if stock.takes(place)
+        and stock.length >= sawing.wanted[place].length
+        and there(at, stock.pool)
     ]
     if not able:
         return None

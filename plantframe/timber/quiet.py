@@ -32,4 +32,4 @@ def kind(*, whole: bool) -> Any:
 
 def feasible(solver: Any) -> bool:
     """Did the last run find a solution?"""
-    return bool(solver.getInfo().primal_solution_status == 2)  # noqa: PLR2004 - HiGHS's word for it
+    return bool(solver.getInfo().primal_solution_status == 2)

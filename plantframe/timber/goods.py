@@ -1,0 +1,376 @@
+"""Goods from the other counters: what is wanted, less the shed, with spares."""
+
+from __future__ import annotations
+
+import math
+import re
+from typing import TYPE_CHECKING, Final
+
+from plantframe.catalogue import reading as catalogue
+from plantframe.frozen import frozen
+from plantframe.language.values import Measure
+from plantframe.season.units import FOOT_M, Shown, plural
+from plantframe.timber.counters import CORD, FIXINGS, GROUND, METAL, NETS, SHEET, WIRE, Line
+from plantframe.timber.spares import share, spares
+
+if TYPE_CHECKING:
+    from collections.abc import Iterable
+
+    from plantframe.plan.things import Item, Plan
+    from plantframe.timber.needs import Goods
+
+COUNTER_OF: Final = {
+    **{"nail": FIXINGS, "screw": FIXINGS, "bolt": FIXINGS, "staple": FIXINGS},
+    **{"fitting": FIXINGS, "strainer": FIXINGS, "peg": GROUND, "concrete": GROUND},
+    **{"fill": GROUND, "tub": GROUND, "net": NETS, "mesh": SHEET, "cloth": SHEET},
+    **{"pane": SHEET, "strip": SHEET, "wire": WIRE, "twine": CORD, "rope": CORD},
+    **{"chain": CORD, "steel": METAL, "cane": METAL, "wood": METAL, "brush": METAL},
+}
+_SPARED: Final = frozenset({"nail", "screw", "staple"})
+_BY_LENGTH: Final = frozenset({"wire", "twine", "rope", "chain"})
+_SIDE_M: Final = 0.05  # a net that is so much smaller will stretch to it
+_MESH: Final = 0.2  # and its mesh may differ by this share
+_INSTEAD: Final = {
+    "nail": "the next longer nail that does not come through",
+    "screw": "the next longer screw that does not come through, or bored nails",
+    "net": "two narrower widths tied edge to edge, or strings from bar to ground",
+    "pane": "twin-wall sheet, with the slot sawn as wide as the sheet and 1 mm more",
+    "twine": "any rough twine that rots: jute, sisal or hemp",
+    "rope": "doubled twine for one season",
+    "wire": "the next thicker wire",
+    "staple": "the next longer staple",
+    "mesh": "two smaller panels, overlapped by one opening and wired together",
+    "strainer": "a twitch of doubled wire and a stick",
+    "peg": "pointed offcuts of that length",
+    "concrete": "rammed stone and soil in thin layers",
+}
+_SIZE: Final = re.compile(r"(\d+(?:\.\d+)?)\s*(mm|cm|in)\b")
+_UNIT_M: Final = {"mm": 0.001, "cm": 0.01, "in": 0.0254}
+
+
+@frozen
+class Netting:
+    """A net in the shed: what is left of it."""
+
+    item: Item
+    high_m: float
+    long_m: float
+
+
+def goods_lines(wanted: Iterable[Goods], plan: Plan) -> tuple[Line, ...]:
+    """The lines of all counters but wood, poles and seed."""
+    goods = list(wanted)
+    lines: list[Line] = []
+    lines += _net_lines([one for one in goods if one.of == "net"], plan)
+    groups: dict[tuple[str, ...], list[Goods]] = {}
+    for one in goods:
+        if one.of != "net":
+            groups.setdefault(_key(one), []).append(one)
+    for group in groups.values():
+        if group[0].of in _BY_LENGTH:
+            lines.append(_length_line(group, plan))
+        else:
+            lines.append(_count_line(group, plan))
+    return tuple(lines)
+
+
+def _key(one: Goods) -> tuple[str, ...]:
+    if one.of in _BY_LENGTH:
+        return one.of, one.made, one.size
+    sides = tuple(f"{side or 0:.3f}" for side in (one.length_m, one.width_m, one.thick_m))
+    return one.of, one.size, *(() if one.of in {"nail", "screw", "bolt"} else sides)
+
+
+def _whose(group: Iterable[Goods]) -> tuple[str, ...]:
+    return tuple(dict.fromkeys(f"{one.frame}, {one.part}" for one in group))
+
+
+# ---- by number ------------------------------------------------------------------------------
+def _count_line(group: list[Goods], plan: Plan) -> Line:
+    first = group[0]
+    count = sum(one.count for one in group)
+    spare = spares(count, "nails and screws") if first.of in _SPARED else 0
+    have, minds = _in_shed(first, plan)
+    from_shed = min(have, count + spare)
+    buy = count + spare - from_shed
+    what, says = _named(first, plan)
+    price = _price(first, plan)
+    return Line(
+        COUNTER_OF.get(first.of, FIXINGS),
+        what,
+        says,
+        buy,
+        _whose(group),
+        length_m=first.length_m,
+        width_m=first.width_m,
+        wanted=count + spare,
+        from_shed=from_shed,
+        spare=min(spare, buy),
+        cost=None if price is None else price * buy,
+        instead=_INSTEAD.get(first.of, ""),
+        minds=minds,
+    )
+
+
+def _named(one: Goods, plan: Plan) -> tuple[str, str]:
+    """What it is called, and with its size."""
+    shown = Shown(plan.garden.imperial)
+    if one.of == "nail":
+        return _nail(one.size, shown)
+    if one.of == "screw":
+        return "screws", f"screws {one.size}".strip()
+    what = one.size or one.part
+    sides = []
+    if one.width_m and one.length_m:
+        sides = [f"{_side(one.width_m, shown)} x {_side(one.length_m, shown)}"]
+    elif one.length_m and one.of not in {"peg"}:
+        sides = [f"{_side(one.length_m, shown)} long"]
+    if one.thick_m and one.of == "pane":
+        sides.append(f"{one.thick_m * 1000:.0f} mm thick")
+    name = {"peg": "pegs", "steel": "rods"}.get(one.of, "")
+    if one.of == "peg" and _SIZE.fullmatch(one.size):
+        what, sides = f"{name}, {one.size}", []
+    elif one.of in {"mesh", "steel"} and not one.size:
+        what = f"{'mesh panel' if one.of == 'mesh' else one.part}"
+    return what, ", ".join([what, *sides])
+
+
+def _side(metres: float, shown: Shown) -> str:
+    """A side of a pane or sheet: to the millimetre, or a sixteenth."""
+    if shown.imperial:
+        return shown.exact(metres)
+    return f"{metres * 1000:.0f} mm" if metres < 1 else shown.exact(metres)
+
+
+def _nail(size: str, shown: Shown) -> tuple[str, str]:
+    entry = catalogue.material("nails")
+    figures = entry.sizes.get(size) if entry else None
+    if figures is None:
+        return "nails", size if "nail" in size else f"nails {size}".strip()
+    long = figures["length"].usual
+    both = shown.bench(long) if shown.imperial else f"{long * 1000:.0f} mm"
+    return f"nails {size}", f"nails {size} ({both} long)"
+
+
+def _in_shed(one: Goods, plan: Plan) -> tuple[int, tuple[str, ...]]:
+    """How many of it the shed has, and what is not sure about them."""
+    have, minds = 0, []
+    for item in plan.shed:
+        if not _same(one, item):
+            continue
+        if item.count is not None and not _is_box(item):
+            have += int(item.count)
+        else:
+            boxes = item.count if item.count is not None else 1.0
+            have += int(boxes * _box_holds())
+            minds.append(f"in the shed: {item.fact.text}; count them")
+    return have, tuple(minds)
+
+
+def _is_box(item: Item) -> bool:
+    return bool(re.search(r"\b(box|boxes|bag|bags|pack|tin|jar)\b", item.fact.text, re.IGNORECASE))
+
+
+def _box_holds() -> float:
+    entry = catalogue.material("wood screws")
+    figure = entry.figures.get("box holds") if entry else None
+    return figure.low if figure is not None and figure.low is not None else 100.0
+
+
+def _same(one: Goods, item: Item) -> bool:
+    """Is a line of the shed or yard that thing?"""
+    words = item.what.lower()
+    if one.of == "nail":
+        return item.nail is not None and one.size == f"{item.nail}d"
+    if one.of == "screw":
+        sizes = [float(number) * _UNIT_M[unit] for number, unit in _SIZE.findall(one.size)]
+        return "screw" in words and any(
+            abs(size - length) <= 0.004 for size in sizes for length in item.lengths_m
+        )
+    if one.of == "pane":
+        return _same_pane(one, item)
+    if one.of in {"fitting", "strainer", "bolt", "staple"}:
+        names = [word.rstrip("s") for word in re.findall(r"[a-z]+", one.size.lower())]
+        kinds = ("hinge", "hook", "latch", "eye", "cap", "clip", "staple", "bolt", "pulley")
+        return any(kind in words and kind in names for kind in kinds)
+    return False
+
+
+def _same_pane(one: Goods, item: Item) -> bool:
+    if not re.search(r"\b(pane|panes|glass|twin|light|lights)\b", item.what, re.IGNORECASE):
+        return False
+    if item.size is None or one.width_m is None or one.length_m is None:
+        return False
+    sides = sorted(side.value for side in item.size.sides[:2])
+    return all(
+        abs(side - wanted) <= 0.003
+        for side, wanted in zip(sides, sorted((one.width_m, one.length_m)), strict=True)
+    )
+
+
+def _price(one: Goods, plan: Plan) -> float | None:
+    return next(
+        (item.price for item in plan.yard if item.price is not None and _same(one, item)), None
+    )
+
+
+# ---- by length ------------------------------------------------------------------------------
+def _length_line(group: list[Goods], plan: Plan) -> Line:
+    first = group[0]
+    shown = Shown(plan.garden.imperial)
+    metres = sum(one.count * (one.length_m or 0.0) for one in group)
+    with_spare = metres * (1 + share("twine and wire"))
+    have, minds = _length_in_shed(first, plan)
+    rest = max(with_spare - have, 0.0)
+    what = first.size or {"twine": "twine", "rope": "cord"}.get(first.of, first.of)
+    if first.made:
+        what = f"{first.made} {what}".strip()
+    rounded = _whole(rest or with_spare, shown)
+    says = f"{what}, {shown.length(rounded)}"
+    return Line(
+        COUNTER_OF[first.of],
+        what,
+        says,
+        1 if rest > 0 else 0,
+        _whose(group),
+        length_m=rounded,
+        wanted=1,
+        from_shed=0 if rest > 0 else 1,
+        instead=_INSTEAD.get(first.of, ""),
+        minds=minds,
+    )
+
+
+def _whole(metres: float, shown: Shown) -> float:
+    """A length rounded up to whole metres or feet."""
+    step = FOOT_M if shown.imperial else 1.0
+    return math.ceil(metres / step - 1e-9) * step
+
+
+_LONG_WORDS: Final = {
+    "wire": r"\bwires?\b",
+    "twine": r"\b(twine|string|jute|sisal|hemp)\b",
+    "rope": r"\b(rope|cord|line)\b",
+    "chain": r"\bchain\b",
+}
+
+
+def _length_in_shed(one: Goods, plan: Plan) -> tuple[float, tuple[str, ...]]:
+    """How many metres of it the shed has at least, and what is not sure about them."""
+    metres, minds = 0.0, []
+    for item in plan.shed:
+        if not re.search(_LONG_WORDS[one.of], item.what, re.IGNORECASE):
+            continue
+        number = item.count if item.count is not None else 1.0
+        if item.lengths_m:
+            metres += number * max(item.lengths_m)
+        elif one.of in {"twine", "wire"}:
+            metres += number * _roll_holds(one.of)
+            minds.append(f"in the shed: {item.fact.text}; measure what is on them")
+    return metres, tuple(minds)
+
+
+def _roll_holds(of: str) -> float:
+    """What a ball or coil holds at least."""
+    name, key = ("twine", "ball holds") if of == "twine" else ("galvanised wire", "coil holds")
+    entry = catalogue.material(name)
+    figure = entry.figures.get(key) if entry else None
+    return figure.low if figure is not None and figure.low is not None else 0.0
+
+
+# ---- nets -----------------------------------------------------------------------------------
+def _net_lines(wanted: list[Goods], plan: Plan) -> list[Line]:
+    """Nets: the smallest in the shed that will do, the others bought by height."""
+    nets = [net for item in plan.shed if (net := _netting(item)) is not None]
+    shown = Shown(plan.garden.imperial)
+    lines: dict[tuple[float, float], list[tuple[Goods, bool]]] = {}
+    minds: dict[tuple[float, float], list[str]] = {}
+    order = sorted(wanted, key=lambda one: (-(one.width_m or 0), -(one.length_m or 0), one.frame))
+    for one in order:
+        key = (round(one.width_m or 0.0, 3), round(one.mesh_m or 0.0, 3))
+        for _ in range(one.count):
+            at = _best_net(one, nets, strict=True)
+            lines.setdefault(key, []).append((one, at is not None))
+            told = minds.setdefault(key, [])
+            if at is not None:
+                net = nets[at]
+                told.append(f"{one.frame}: in the shed, {net.item.fact.text}")
+                nets[at] = Netting(net.item, net.high_m, net.long_m - (one.length_m or 0.0))
+            else:
+                near = _best_net(one, nets, strict=False)
+                if near is not None:
+                    text = nets[near].item.fact.text
+                    told.append(f"{one.frame}: the shed's {text} would do, if its mesh is wide enough")
+    return [_net_line(group, minds[key], plan, shown) for key, group in lines.items()]
+
+
+def _netting(item: Item) -> Netting | None:
+    if not re.search(r"\bnet(s|ting)?\b", item.what, re.IGNORECASE) or item.size is None:
+        return None
+    if not all(isinstance(side, Measure) for side in item.size.sides[:2]):
+        return None
+    high, long = (side.value for side in item.size.sides[:2])
+    return Netting(item, high, long)
+
+
+def _best_net(one: Goods, nets: list[Netting], *, strict: bool) -> int | None:
+    high, long = one.width_m or 0.0, one.length_m or 0.0
+    able = []
+    for at, net in enumerate(nets):
+        mesh = net.item.mesh_m
+        same = mesh is None or one.mesh_m is None or abs(mesh - one.mesh_m) <= _MESH * one.mesh_m
+        if net.high_m >= high - _SIDE_M and net.long_m >= long - _SIDE_M and (same or not strict):
+            able.append(at)
+    return min(able, key=lambda at: (nets[at].high_m * nets[at].long_m, at), default=None)
+
+
+def _net_line(
+    group: list[tuple[Goods, bool]], told: list[str], plan: Plan, shown: Shown
+) -> Line:
+    buy = [one for one, there in group if not there]
+    first = (buy or [one for one, _ in group])[0]
+    metres = sum(one.length_m or 0.0 for one in buy)
+    mesh = f", mesh {shown.typed(first.mesh_m)}" if first.mesh_m else ""
+    high = shown.typed(first.width_m or 0.0)
+    pieces = (
+        f", in {plural(len(buy), 'piece')}: "
+        + ", ".join(shown.typed(one.length_m or 0.0) for one in buy)
+        if len(buy) > 1
+        else ""
+    )
+    minds = [*told]
+    entry = catalogue.material("net")
+    sold = entry.figures.get("widths sold") if entry else None
+    tall = sold.high if sold is not None else None
+    if buy and tall is not None and (first.width_m or 0.0) > tall + 0.02:
+        half = shown.typed((first.width_m or 0.0) / 2)
+        minds.append(f"often not sold so tall: two widths of {half} tied edge to edge")
+    if buy:
+        minds.append("a net pulled taut draws in by a twentieth to a tenth")
+    total = metres or sum(one.length_m or 0.0 for one, _ in group)
+    return Line(
+        NETS,
+        "net",
+        f"net {high} x {shown.typed(total)}{mesh}{pieces}",
+        1 if buy else 0,
+        _whose(one for one, _ in group),
+        length_m=total,
+        width_m=first.width_m,
+        wanted=len(group),
+        from_shed=sum(1 for _, there in group if there),
+        cost=_net_price(first, total, plan) if buy else None,
+        instead=_INSTEAD["net"],
+        minds=tuple(dict.fromkeys(minds)),
+    )
+
+
+def _net_price(one: Goods, metres: float, plan: Plan) -> float | None:
+    """The gardener's price of that net, where the yard lists one of that height and length."""
+    for item in plan.yard:
+        net = _netting(item)
+        if net is None or item.price is None:
+            continue
+        tall = abs(net.high_m - (one.width_m or 0.0)) <= _SIDE_M
+        if tall and abs(net.long_m - metres) <= _SIDE_M:
+            return item.price
+    return None
