@@ -24,6 +24,8 @@ COMMANDS = {
     "check": "slips in the text, then advice, worst and soonest first",
     "pair": "what suits what: for a want, a plant, a frame, a bed or a wall",
     "jobs": "the jobs in order: build, plant, train, pick, take down",
+    "buy": "what to buy by shop counter, less the shed; the note for the yard",
+    "cut": "which board gives which pieces, each board on one line",
     "calendar": "the jobs as a file for a calendar program (iCalendar)",
     "log": "what was picked and learned: totals, by year, by frame; beds by year",
     "next": "next year's plan from this one, the crops left blank",
