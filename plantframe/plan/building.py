@@ -5,7 +5,9 @@ from __future__ import annotations
 from types import MappingProxyType
 from typing import TYPE_CHECKING
 
+from plantframe.frozen import replace
 from plantframe.plan import names as naming
+from plantframe.plan import words
 from plantframe.plan.dates import Season
 from plantframe.plan.entries import items_of, log_of, note_of, task_of, want_of
 from plantframe.plan.frames import frame_of
@@ -41,6 +43,8 @@ def build(reading: Reading, today: date) -> tuple[Plan, tuple[Mistake, ...]]:
 
     site = Site(reading, today, Season((today.year, today.year)))
     garden = garden_of(site, all_of("garden"))
+    if garden.kerf_m is None:
+        garden = replace(garden, kerf_m=_yards_kerf_m(all_of("yard")))
     kept = [
         block for block in all_of(*_THINGS, *_BEDS, *_FRAMES) if site.names.add(block, site.slips)
     ]
@@ -70,3 +74,10 @@ def build(reading: Reading, today: date) -> tuple[Plan, tuple[Mistake, ...]]:
     )
     ask_for_the_place(site, plan)
     return plan, tuple(site.slips.found)
+
+
+def _yards_kerf_m(yards: list[Block]) -> float | None:
+    """What the yard's saw takes, where it is said under `yard`."""
+    facts = [fact for block in yards for fact in block.facts]
+    kerf = words.first(facts, "kerf")
+    return words.metres(kerf.get("length")) if kerf else None
