@@ -9,7 +9,7 @@ from plantframe.commands.asked import FINE, one_answer, plan_argument, write_jso
 from plantframe.commands.cut import frames_named, lengths
 from plantframe.season.units import Shown, listed
 from plantframe.timber.buying import buying_of
-from plantframe.timber.counters import COUNTERS, SEED
+from plantframe.timber.counters import COUNTERS, NETS, SEED
 
 if TYPE_CHECKING:
     import argparse
@@ -23,8 +23,8 @@ if TYPE_CHECKING:
     from plantframe.timber.counters import Line
 
 IN_THE_WOOD = (
-    "Ask whose wood it is. Look up for dead branches and along the fall before the first cut; gloves, "
-    "eyes covered, a foot well clear of axe and saw; a power saw only if you were taught it."
+    "Ask whose wood it is. Look up for dead branches and along the fall before the first cut; "
+    "gloves, eyes covered, feet well clear of axe and saw; a power saw only if you were taught it."
 )
 
 
@@ -48,7 +48,7 @@ def run(given: argparse.Namespace, today: date) -> int:
     answers = one_answer(given.plan, today)
     buying = buying_of(answers.season, frames_named(answers, given.frame), lengths(given.lengths))
     if given.json:
-        write_json({"plan": answers.plan.name, **as_data(buying, answers.plan.garden)})
+        write_json({"plan": answers.plan.name, **as_data(buying)})
     else:
         show(answers, buying, Screen.of(sys.stdout))
     return FINE
@@ -69,7 +69,7 @@ def show(answers: Answers, buying: Buying, screen: Screen) -> None:
         screen.wrapped("Nothing: no frame is still to be built, or the shed has it all.", "")
     _cost(buying, screen)
     _yard(buying, screen)
-    _wood(buying, plan.garden, screen)
+    _wood(buying, screen)
     _shed(buying, screen)
     _car(buying, plan.garden, screen)
     _assumed(buying, screen)
@@ -87,12 +87,12 @@ def _line(line: Line, screen: Screen) -> None:
     told = [_for(line.for_)]
     if line.spare:
         told.append(f"{line.spare} of them to spare")
-    if line.from_shed:
+    if line.from_shed and line.counter != NETS:
         told.append(f"{line.from_shed} more from the shed")
     told += line.minds
     screen.wrapped("; ".join(part for part in told if part), "      ")
     if line.instead:
-        screen.wrapped(f"Out of it? {line.instead}.", "      ", "        ")
+        screen.wrapped(f"If they are out of it: {line.instead}.", "      ", "        ")
 
 
 def _is_one_length(line: Line) -> bool:
@@ -104,7 +104,7 @@ def _for(parts: Sequence[str]) -> str:
     by_frame: dict[str, list[str]] = {}
     for one in parts:
         frame, _, part = one.partition(", ")
-        by_frame.setdefault(frame, []).append(part)
+        by_frame.setdefault(frame, []).append("" if part == "net" else part)
     return "; ".join(f"{frame} {', '.join(names)}".strip() for frame, names in by_frame.items())
 
 
@@ -120,9 +120,10 @@ def _cost(buying: Buying, screen: Screen) -> None:
         return
     screen.line()
     screen.ends("At your own prices", f"{buying.cost:.2f}")
-    without = [line.what for line in buying.without_price if line.counter != SEED]
-    if without:
-        screen.wrapped(f"Without a price, and not in it: {listed(list(dict.fromkeys(without)))}.", "")
+    rest = len(buying.without_price)
+    if rest:
+        have = "line has" if rest == 1 else "lines have"
+        screen.wrapped(f"{rest} {have} no price in the plan, and no part in this sum.", "")
 
 
 def _yard(buying: Buying, screen: Screen) -> None:
@@ -130,9 +131,11 @@ def _yard(buying: Buying, screen: Screen) -> None:
         screen.heading("For the yard")
         for says in buying.to_rip:
             screen.wrapped(says, "  ", "    ")
+        if buying.own_count:
+            screen.wrapped(buying.own_count, "  ", "    ")
 
 
-def _wood(buying: Buying, garden: Garden, screen: Screen) -> None:
+def _wood(buying: Buying, screen: Screen) -> None:
     cut = [one for one in buying.to_cut if one.count]
     if not cut:
         return
@@ -183,8 +186,8 @@ def _car(buying: Buying, garden: Garden, screen: Screen) -> None:
         low, high = shown.weight(load.low_kg), shown.weight(load.high_kg)
         weight = f"; the wood weighs {low} dry to {high} wet"
     screen.wrapped(
-        f"The longest is {shown.typed(load.longest_m)} ({load.what}){weight}. What stands out behind "
-        "is tied at both ends and marked as your road rules say.",
+        f"The longest is {shown.typed(load.longest_m)} ({load.what}){weight}. What stands out "
+        "behind is tied at both ends and marked as your road rules say.",
         "  ",
     )
 
@@ -196,13 +199,12 @@ def _assumed(buying: Buying, screen: Screen) -> None:
         tape = cutting.tape
         sold = "8, 10, 12, 14 and 16 ft" if tape.imperial else "1.8, 2.4, 3, 3.6, 4.2 and 4.8 m"
         said.append(
-            f"The plan has no `yard`: boards are reckoned in {sold}, as yards mostly sell them, and "
-            "so that least is wasted. With --lengths you say what yours has."
+            f"The plan has no `yard`: boards are reckoned in {sold}, as yards mostly sell them, "
+            "and so that least is wasted. With --lengths you say what yours has."
         )
     if any(line.spare for line in buying.lines):
         said.append("Spares are one in ten of what gets lost or bent.")
-    for one in buying.left_out:
-        said.append(f"Not in the list: {one.frame}; {one.because}.")
+    said += [f"Not in the list: {one.frame}; {one.because}." for one in buying.left_out]
     if buying.standing:
         said.append(f"Stands already: {listed(list(buying.standing))}.")
     if said:
@@ -212,7 +214,7 @@ def _assumed(buying: Buying, screen: Screen) -> None:
 
 
 # ---- as data --------------------------------------------------------------------------------
-def as_data(buying: Buying, garden: Garden) -> dict[str, Any]:
+def as_data(buying: Buying) -> dict[str, Any]:
     """The list as data: the promise of the commands page."""
     return {
         "items": [_line_data(line) for line in buying.lines],

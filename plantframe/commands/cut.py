@@ -18,7 +18,8 @@ if TYPE_CHECKING:
     from plantframe.answers.answers import Answers
     from plantframe.commands.screen import Screen
     from plantframe.plan.things import Garden
-    from plantframe.timber.cutting import Board, Cutting, Lot, Piece
+    from plantframe.timber.cutting import Cutting
+    from plantframe.timber.lots import Board, Lot, Piece, Unfit
 
 CAUTION = (
     "Clamp the board, keep both hands behind the blade, and wear something over eyes and ears at a "
@@ -77,7 +78,7 @@ def lengths(text: str | None) -> tuple[float, ...]:
         if isinstance(item.value, Measure) and item.value.dimension == "length"
     )
     if not found or min(found) <= 0:
-        raise Refused(f"“{text}” gives no lengths; type them as --lengths \"8 ft, 10 ft\"")
+        raise Refused(f'“{text}” gives no lengths; type them as --lengths "8 ft, 10 ft"')
     return found
 
 
@@ -136,7 +137,7 @@ def _lot(lot: Lot, cutting: Cutting, garden: Garden, screen: Screen) -> None:
             for board in boards:
                 _board(board, cutting, garden, screen)
     for one in lot.unfit:
-        screen.wrapped(_unfit(one, lot, cutting), "  ")
+        screen.wrapped(_unfit(one, cutting), "  ")
     for says in outcome(lot, cutting, garden):
         screen.wrapped(says, "  ")
 
@@ -146,7 +147,7 @@ def _board(board: Board, cutting: Cutting, garden: Garden, screen: Screen) -> No
     tape = cutting.tape
     name = f"{board.section.name(garden)} {tape.board(board.length)}"
     if board.half:
-        name += f", ripped, half {board.half}"
+        name += ", ripped"
     if board.flawed:
         name += ", a flawed one"
     if not board.pieces:
@@ -161,7 +162,7 @@ def _board(board: Board, cutting: Cutting, garden: Garden, screen: Screen) -> No
 
 
 def _width(garden: Garden) -> int:
-    return 24 if garden.imperial else 26
+    return 20 if garden.imperial else 24
 
 
 def _pieces(pieces: Sequence[Piece], cutting: Cutting) -> str:
@@ -174,9 +175,11 @@ def _pieces(pieces: Sequence[Piece], cutting: Cutting) -> str:
     return ", ".join(told)
 
 
-def _unfit(one: Any, lot: Lot, cutting: Cutting) -> str:
+def _unfit(one: Unfit, cutting: Cutting) -> str:
     tape = cutting.tape
-    longest = f"the longest there is, is {tape.board(one.longest)}" if one.longest else "none is sold"
+    longest = (
+        f"the longest there is, is {tape.board(one.longest)}" if one.longest else "none is sold"
+    )
     ask = (
         f"Ask for {tape.board(one.would_do)}, or make it of two with a lap at a post."
         if one.would_do
@@ -196,9 +199,11 @@ def outcome(lot: Lot, cutting: Cutting, garden: Garden) -> list[str]:
     rests = Counter(board.left for board in lot.boards if board.left)
     if rests:
         tape = cutting.tape
-        left = [f"{count} of {tape.says(rest)}" for rest, count in sorted(rests.items(), reverse=True)]
+        left = [
+            f"{count} of {tape.says(rest)}" for rest, count in sorted(rests.items(), reverse=True)
+        ]
         said.append(f"Left over: {listed(left)}.")
-    said += _savings(lot, cutting, garden)
+    said += _savings(lot, cutting)
     return said
 
 
@@ -207,7 +212,9 @@ def _comes_to(lot: Lot, cutting: Cutting, garden: Garden) -> str:
     long = Shown(garden.imperial).length(metres)
     boards = plural(len(lot.bought), "board")
     text = (
-        f"Comes to {lot.cost:.2f} for {boards}" if lot.priced else f"Comes to {boards}, {long} in all"
+        f"Comes to {lot.cost:.2f} for {boards}"
+        if lot.priced
+        else f"Comes to {boards}, {long} in all"
     )
     least = "cheaper" if lot.priced else "with less wood"
     if lot.proven:
@@ -224,7 +231,7 @@ def _comes_to(lot: Lot, cutting: Cutting, garden: Garden) -> str:
     return text
 
 
-def _savings(lot: Lot, cutting: Cutting, garden: Garden) -> list[str]:
+def _savings(lot: Lot, cutting: Cutting) -> list[str]:
     tape, said = cutting.tape, []
     if lot.shorter is not None:
         how = (
@@ -244,23 +251,23 @@ def _savings(lot: Lot, cutting: Cutting, garden: Garden) -> list[str]:
             f"Ripping old boards of the shed as well would save {what}, with a saw bench or a yard "
             "that rips old wood; nails in it are the danger."
         )
-    return said + _by_wood(lot, cutting, garden)
+    return said + _by_wood(lot, cutting)
 
 
-def _by_wood(lot: Lot, cutting: Cutting, garden: Garden) -> list[str]:
+def _by_wood(lot: Lot, cutting: Cutting) -> list[str]:
     """Old wood that would do if it were the wood that is wanted."""
-    if lot.wood == "softwood" or lot.wood_said or lot.strip:
+    in_soil = any(piece.stick.sound for piece in lot.pieces)
+    if lot.wood == "softwood" or lot.wood_said or not in_soil:
         return []
+    reckoned = f"These stand in soil, so {lot.wood} is reckoned with; the plan does not say."
     for old, count in cutting.unused:
         same = any(old.section.same_as(section) for section in lot.sections)
         shortest = min(piece.length for piece in lot.pieces)
         if same and not old.wood and cutting.tape.within(old.length_m) >= shortest:
-            return [
-                f"These stand in soil, so {lot.wood} is reckoned with; the plan does not say. Is the "
-                f"shed's “{old.says}” of a wood that lasts in soil, saw them from that"
-                f" ({plural(count, 'stick')} there)."
-            ]
-    return [f"These stand in soil, so {lot.wood} is reckoned with; the plan does not say."]
+            sticks = plural(count, "stick")
+            said = f"{reckoned} Are the {sticks} of “{old.says}” such wood, saw them from those."
+            return [said]
+    return [reckoned]
 
 
 def _shed(cutting: Cutting, screen: Screen) -> None:

@@ -1,5 +1,6 @@
-"""Which boards can give the pieces at all: inequalities that hold for every cutting, and the cheapest
-numbers of boards that satisfy them. What those cost no cutting can cost less than.
+"""Which boards can give the pieces at all, and the cheapest numbers of them that might.
+
+What those cost no cutting can cost less than.
 
 Whatever a piece of each length is held to be worth, the boards must hold at least the worth of all
 that is wanted. Each set of worths gives one such inequality, in whole numbers; the linear programs
@@ -68,7 +69,7 @@ class Worth:
 
 def worth(sawing: Sawing, worths: Sequence[float]) -> Worth:
     """Measure the stocks by what pieces are held to be worth."""
-    step = max(max(worths), 1e-12) / STEPS
+    step = max(*worths, 1e-12) / STEPS
     whole = [max(round(one / step), 0) for one in worths]
     held = [0] * len(sawing.stocks)
     fillings: list[Filling | None] = [None] * len(sawing.stocks)
@@ -102,7 +103,7 @@ class Boards:
         self.rows = len(pools)
 
     def hold(self, one: Worth) -> bool:
-        """The boards must hold what is needed, by these worths; False where they can hold nothing."""
+        """Ask that the boards hold what is needed; False where they can hold nothing."""
         stocks = self.sawing.stocks
         values = [one.held[at] * stocks[at].sticks for at in range(len(stocks))]
         most = max(values)
@@ -120,7 +121,7 @@ class Boards:
         return True
 
     def short(self, one: Worth, numbers: Sequence[int]) -> bool:
-        """Do these boards hold less than is needed, by those worths?"""
+        """Whether these boards hold less than is needed, by those worths."""
         stocks = self.sawing.stocks
         have = sum(one.held[at] * stocks[at].sticks * number for at, number in enumerate(numbers))
         return have < one.need * (1 - SLACK)
@@ -163,8 +164,9 @@ class Boards:
         return found[0] if found is not None else None
 
     def least(self, costs: Sequence[int]) -> tuple[tuple[int, ...], int] | None:
-        """The numbers of boards that cost least, and a cost that nothing can go below; None where
-        there are none.
+        """The numbers of boards that cost least, and a cost that nothing can go below.
+
+        None where there are none.
         """
         for at, cost in enumerate(costs):
             self.highs.changeColCost(at, float(cost))

@@ -1,14 +1,15 @@
-"""The buying list: need less shed, by counter, with what the yard is asked and what is cut at home."""
+"""The buying list: need less shed, by counter, with the note for the yard."""
 
 from __future__ import annotations
 
+import re
 from typing import TYPE_CHECKING
 
 from plantframe.frozen import frozen
 from plantframe.season.units import listed, plural
 from plantframe.timber.carrying import Load, load_of
 from plantframe.timber.counters import COUNTERS, STRIP, TIMBER, Line
-from plantframe.timber.cutting import Board, Cutting, Lot, cutting_of, without
+from plantframe.timber.cutting import cutting_of, without
 from plantframe.timber.finishes import finish_lines
 from plantframe.timber.goods import goods_lines
 from plantframe.timber.needs import needs_of
@@ -19,8 +20,13 @@ if TYPE_CHECKING:
     from collections.abc import Sequence
 
     from plantframe.season.season import Season
+    from plantframe.timber.cutting import Cutting
+    from plantframe.timber.lots import Board, Lot
     from plantframe.timber.needs import LeftOut
     from plantframe.timber.stock import OldWood
+
+
+_RIP_COUNT = re.compile(r"\brip(?:ped|ping)?\s+(\d+)\b", re.IGNORECASE)
 
 
 @frozen
@@ -39,6 +45,7 @@ class Buying:
     to_cut    poles to cut in the wood
     old       what the shed's wood is used for; `idle` what of it stays where it is
     to_rip    the two lines for the yard, empty where nothing is ripped
+    own_count where the gardener's own task has another number to rip, a sentence that says so
     """
 
     lines: tuple[Line, ...]
@@ -46,6 +53,7 @@ class Buying:
     old: tuple[OldUse, ...]
     idle: tuple[tuple[OldWood, int], ...]
     to_rip: tuple[str, ...]
+    own_count: str
     load: Load
     cutting: Cutting
     left_out: tuple[LeftOut, ...]
@@ -85,6 +93,7 @@ def buying_of(
         _old_uses(cutting, poles),
         (*cutting.unused, *poles.unused),
         _to_rip(season, cutting),
+        _own_count(season, cutting),
         load_of(cutting, lines),
         cutting,
         needs.left_out,
@@ -117,7 +126,7 @@ def _board_line(
     ripped = ", ripped down the middle" if board.half else ""
     kind = "lattice strip " if lot.strip else ""
     minds = []
-    if board.section in lot.unasked and cutting.yard_listed:
+    if board.section in lot.unlisted and cutting.yard_listed:
         minds.append(_unlisted(cutting, lot, board, what))
     return Line(
         STRIP if lot.strip else TIMBER,
@@ -144,9 +153,9 @@ def _unlisted(cutting: Cutting, lot: Lot, board: Board, what: str) -> str:
 def _instead(season: Season, cutting: Cutting, lot: Lot, board: Board) -> str:
     """What boards to take where there are none of this length."""
     other = without(season, cutting, lot, board)
-    if other is None or other.unfit:
+    if other.unfit or not other.bought:
         return ""
-    return listed(_counted(season, cutting, other.bought)) if other.bought else ""
+    return listed(_counted(season, cutting, other.bought))
 
 
 def _counted(season: Season, cutting: Cutting, boards: Sequence[Board]) -> list[str]:
@@ -186,8 +195,18 @@ def _to_rip(season: Season, cutting: Cutting) -> tuple[str, ...]:
         for half in halves
     ]
     counted = [one.removesuffix(", ripped") for one in _counted(season, cutting, boards)]
+    sticks = plural(2 * len(boards), "stick")
     return (
-        f"Please rip {listed(counted)} down the middle, full length: "
-        f"{plural(2 * len(boards), 'stick')}.",
-        f"Each stick about {listed(sizes)}, with a cut of {kerf}; no planing, no cutting to length.",
+        f"Please rip {listed(counted)} down the middle, full length: {sticks}.",
+        f"Each stick about {listed(sizes)}, a cut of {kerf}; no planing, no cutting to length.",
     )
+
+
+def _own_count(season: Season, cutting: Cutting) -> str:
+    """Where a task of the gardener's own says another number of boards to rip."""
+    wanted = sum(1 for board in cutting.boards if board.half == "a" and not board.old)
+    for task in season.plan.tasks:
+        said = _RIP_COUNT.search(task.what)
+        if said and wanted and int(said[1]) != wanted and task.done is None:
+            return f"Your own task says “{task.what}”; this list wants {wanted}."
+    return ""

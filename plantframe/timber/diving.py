@@ -10,13 +10,12 @@ from typing import TYPE_CHECKING, Final
 
 from plantframe.frozen import replace
 from plantframe.timber.bounds import worth
-from plantframe.timber.sawing import Pattern
 
 if TYPE_CHECKING:
     from collections.abc import Sequence
 
     from plantframe.timber.patterns import Patterns, Prices
-    from plantframe.timber.sawing import Sawing
+    from plantframe.timber.sawing import Pattern, Sawing
 
 TINY: Final = 1e-6
 BACK: Final = 30  # choices that may be taken back

@@ -99,21 +99,9 @@ def fillings(
     most     raises TooMany once there are more
     Yields the place in `least` and the counts.
     """
-    import numpy as np
-
     order = sorted(places, key=lambda place: -sawing.wanted[place].length)
-    room = longest + sawing.kerf
     sizes = [sawing.wanted[place].length + sawing.kerf for place in order]
-    # rest[i][c]: the most that pieces from the i-th on are worth in room c
-    rest = [np.zeros(room + 1)]
-    for place, size in zip(reversed(order), reversed(sizes), strict=True):
-        best = rest[-1]
-        for count in _split(min(sawing.wanted[place].count, room // size)):
-            with_it = best[: room + 1 - count * size] + count * max(worths[place], 0)
-            best = best.copy()
-            best[count * size :] = np.maximum(best[count * size :], with_it)
-        rest.append(best)
-    rest.reverse()
+    rest = _rests(sawing, worths, order, longest + sawing.kerf)
     found = 0
     steps = 0
     for number, (space, enough) in enumerate(least):
@@ -142,6 +130,23 @@ def fillings(
                 gained = worth + count * worths[place] + rest[at + 1][free - count * size]
                 if gained >= enough:
                     stack.append((at, free, worth, count))
+
+
+def _rests(sawing: Sawing, worths: Sequence[float], order: Sequence[int], room: int) -> list[Any]:
+    """The most that pieces from the i-th on are worth in room c: at [i][c]."""
+    import numpy as np
+
+    rest = [np.zeros(room + 1)]
+    for place in reversed(order):
+        best = rest[-1]
+        one = sawing.wanted[place].length + sawing.kerf
+        for count in _split(min(sawing.wanted[place].count, room // one)):
+            with_it = best[: room + 1 - count * one] + count * max(worths[place], 0)
+            best = best.copy()
+            best[count * one :] = np.maximum(best[count * one :], with_it)
+        rest.append(best)
+    rest.reverse()
+    return rest
 
 
 def _full(

@@ -20,11 +20,29 @@ if TYPE_CHECKING:
     from plantframe.timber.needs import Goods
 
 COUNTER_OF: Final = {
-    **{"nail": FIXINGS, "screw": FIXINGS, "bolt": FIXINGS, "staple": FIXINGS},
-    **{"fitting": FIXINGS, "strainer": FIXINGS, "peg": GROUND, "concrete": GROUND},
-    **{"fill": GROUND, "tub": GROUND, "net": NETS, "mesh": SHEET, "cloth": SHEET},
-    **{"pane": SHEET, "strip": SHEET, "wire": WIRE, "twine": CORD, "rope": CORD},
-    **{"chain": CORD, "steel": METAL, "cane": METAL, "wood": METAL, "brush": METAL},
+    "nail": FIXINGS,
+    "screw": FIXINGS,
+    "bolt": FIXINGS,
+    "staple": FIXINGS,
+    "fitting": FIXINGS,
+    "strainer": FIXINGS,
+    "peg": GROUND,
+    "concrete": GROUND,
+    "fill": GROUND,
+    "tub": GROUND,
+    "net": NETS,
+    "mesh": SHEET,
+    "cloth": SHEET,
+    "pane": SHEET,
+    "strip": SHEET,
+    "wire": WIRE,
+    "twine": CORD,
+    "rope": CORD,
+    "chain": CORD,
+    "steel": METAL,
+    "cane": METAL,
+    "wood": METAL,
+    "brush": METAL,
 }
 _SPARED: Final = frozenset({"nail", "screw", "staple"})
 _BY_LENGTH: Final = frozenset({"wire", "twine", "rope", "chain"})
@@ -123,7 +141,7 @@ def _named(one: Goods, plan: Plan) -> tuple[str, str]:
     sides = []
     if one.width_m and one.length_m:
         sides = [f"{_side(one.width_m, shown)} x {_side(one.length_m, shown)}"]
-    elif one.length_m and one.of not in {"peg"}:
+    elif one.length_m and one.of != "peg":
         sides = [f"{_side(one.length_m, shown)} long"]
     if one.thick_m and one.of == "pane":
         sides.append(f"{one.thick_m * 1000:.0f} mm thick")
@@ -178,7 +196,7 @@ def _box_holds() -> float:
 
 
 def _same(one: Goods, item: Item) -> bool:
-    """Is a line of the shed or yard that thing?"""
+    """Whether a line of the shed or yard is that thing."""
     words = item.what.lower()
     if one.of == "nail":
         return item.nail is not None and one.size == f"{item.nail}d"
@@ -300,7 +318,9 @@ def _net_lines(wanted: list[Goods], plan: Plan) -> list[Line]:
                 near = _best_net(one, nets, strict=False)
                 if near is not None:
                     text = nets[near].item.fact.text
-                    told.append(f"{one.frame}: the shed's {text} would do, if its mesh is wide enough")
+                    told.append(
+                        f"{one.frame}: the shed's {text} would do, if its mesh is wide enough"
+                    )
     return [_net_line(group, minds[key], plan, shown) for key, group in lines.items()]
 
 
@@ -324,9 +344,7 @@ def _best_net(one: Goods, nets: list[Netting], *, strict: bool) -> int | None:
     return min(able, key=lambda at: (nets[at].high_m * nets[at].long_m, at), default=None)
 
 
-def _net_line(
-    group: list[tuple[Goods, bool]], told: list[str], plan: Plan, shown: Shown
-) -> Line:
+def _net_line(group: list[tuple[Goods, bool]], told: list[str], plan: Plan, shown: Shown) -> Line:
     buy = [one for one, there in group if not there]
     first = (buy or [one for one, _ in group])[0]
     metres = sum(one.length_m or 0.0 for one in buy)

@@ -11,8 +11,10 @@ if TYPE_CHECKING:
 
 
 def longest_first(sawing: Sawing) -> Plan | None:
-    """Take the longest piece still wanted, put it in the first opened stick that has room, else
-    open a new board: one that costs nothing, the shortest that will do, else one that is bought.
+    """A cutting made piece by piece, the longest first.
+
+    The longest piece still wanted goes on the first stick begun that has room, else on a new
+    board: one that costs nothing, the shortest that will do, else one that is bought.
     Whoever buys takes the cheapest board the piece fits in, or the cheapest for its length: both
     are tried, and the cheaper cutting is given. None where a piece fits in nothing that is left.
 
@@ -29,10 +31,10 @@ def _sawn(sawing: Sawing, *, by_length: bool) -> Plan | None:
     opened: list[tuple[int, list[int], int]] = []
     for place, length in _pieces(sawing):
         need = length + sawing.kerf
-        for at, (stock, counts, room) in enumerate(opened):
-            if room >= need and sawing.stocks[stock].takes(place):
+        for at, (begun, counts, room) in enumerate(opened):
+            if room >= need and sawing.stocks[begun].takes(place):
                 counts[place] += 1
-                opened[at] = (stock, counts, room - need)
+                opened[at] = (begun, counts, room - need)
                 break
         else:
             new = _open(sawing, place, left, pools, by_length=by_length)

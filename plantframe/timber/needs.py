@@ -1,4 +1,4 @@
-"""What the frames still to be built are made of: sticks to saw, poles, and goods from the counters."""
+"""What the frames still to be built are made of: sticks to saw, poles, and other goods."""
 
 from __future__ import annotations
 
@@ -181,7 +181,7 @@ def _wood(frame: WorkedFrame, pieces: Pieces) -> tuple[str, bool]:
 
 
 def _sticks(frame: WorkedFrame, pieces: Pieces, *, near_food: bool) -> Iterator[Stick]:
-    assert pieces.width_m is not None
+    width = pieces.width_m or 0.0
     wood, said = _wood(frame, pieces)
     for length, count in _by_length(pieces):
         if length <= 0 or count <= 0:
@@ -190,7 +190,7 @@ def _sticks(frame: WorkedFrame, pieces: Pieces, *, near_food: bool) -> Iterator[
             frame.frame.name,
             pieces.part.name,
             count,
-            section_m(pieces.width_m, pieces.depth_m or pieces.width_m, is_round=False),
+            section_m(width, pieces.depth_m or width, is_round=False),
             length,
             ORDINARY if pieces.part.of == "strip" else wood,
             said,
@@ -202,10 +202,11 @@ def _sticks(frame: WorkedFrame, pieces: Pieces, *, near_food: bool) -> Iterator[
 
 
 def _poles(frame: WorkedFrame, pieces: Pieces) -> Iterator[Pole]:
-    assert pieces.width_m is not None
     wood, said = _wood(frame, pieces)
     for length, count in _by_length(pieces):
-        yield Pole(frame.frame.name, pieces.part.name, count, pieces.width_m, length, wood, said)
+        yield Pole(
+            frame.frame.name, pieces.part.name, count, pieces.width_m or 0.0, length, wood, said
+        )
 
 
 def _pole(frame: WorkedFrame, pieces: Pieces, *, brush: bool) -> Pole:

@@ -36,8 +36,9 @@ class Whole:
 
 
 class Patterns:
-    """Columns: pieces left short, boards of each stock, ways to cut. Rows: pieces, sticks, pools, and
-    limits on what the boards cost and how many there are.
+    """Columns: pieces left short, boards of each stock, ways to cut.
+
+    Rows: pieces, sticks, pools, and limits on what the boards cost and how many there are.
     """
 
     def __init__(self, sawing: Sawing) -> None:

@@ -64,7 +64,13 @@ def poles_of(needs: Needs, wood: Wood, garden: Garden) -> Poles:
     cut: list[Cut] = []
     groups: dict[tuple[float, float, str, bool, bool], list[Pole]] = {}
     for pole in sorted(needs.poles, key=lambda one: (-one.length_m, one.frame)):
-        key = (round(pole.thick_m, 3), round(pole.length_m, 3), pole.wood, pole.wood_said, pole.brush)
+        key = (
+            round(pole.thick_m, 3),
+            round(pole.length_m, 3),
+            pole.wood,
+            pole.wood_said,
+            pole.brush,
+        )
         groups.setdefault(key, []).append(pole)
     for group in groups.values():
         from_shed = 0
@@ -139,7 +145,7 @@ def _line(
     cane = pole.wood == CANE
     what = "canes" if cane else f"{pole.wood if pole.wood_said else 'round'} poles"
     thick = shown.bench(pole.thick_m)
-    minds = ()
+    minds: tuple[str, ...] = ()
     if length > pole.length_m + 0.05:
         minds = (f"saw them to {shown.typed(pole.length_m)}",)
     return Line(

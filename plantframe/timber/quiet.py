@@ -7,7 +7,7 @@ from typing import Any, Final
 INFINITE: Final = float("inf")
 
 
-def quiet(**options: float) -> Any:
+def quiet(**options: float) -> Any:  # noqa: ANN401 - HiGHS describes its own types but in part
     """A fresh solver with these options, one thread, a fixed seed and no word on the screen."""
     import highspy
 
@@ -15,21 +15,21 @@ def quiet(**options: float) -> Any:
         def enableCallbacks(self) -> None:  # noqa: N802 - HiGHS's own name
             """Hush it before the first thing it does, which would print its name."""
             self.silent()
-            super().enableCallbacks()
+            super().enableCallbacks()  # type: ignore[no-untyped-call]
 
-    solver = Quiet()
+    solver = Quiet()  # type: ignore[no-untyped-call]
     for name, value in {"threads": 1, "random_seed": 0, **options}.items():
         solver.setOptionValue(name, value)
     return solver
 
 
-def kind(*, whole: bool) -> Any:
+def kind(*, whole: bool) -> Any:  # noqa: ANN401 - as above
     """The sort of a column: whole numbers, or any."""
     import highspy
 
     return highspy.HighsVarType.kInteger if whole else highspy.HighsVarType.kContinuous
 
 
-def feasible(solver: Any) -> bool:
-    """Did the last run find a solution?"""
+def feasible(solver: Any) -> bool:  # noqa: ANN401 - as above
+    """Whether the last run found a solution."""
     return bool(solver.getInfo().primal_solution_status == 2)

@@ -42,7 +42,7 @@ class Stock:
     fits: frozenset[int] | None = None
 
     def takes(self, place: int) -> bool:
-        """May the wanted length at that place be cut from it, as far as its kind goes?"""
+        """Whether the wanted length at that place may be cut from it, as far as its kind goes."""
         return self.fits is None or place in self.fits
 
 
@@ -74,7 +74,7 @@ class Sawing:
         return max(stock.length - self.used(counts), 0)
 
     def fits(self, stock: Stock, counts: Iterable[int]) -> bool:
-        """Can a stick of this stock give these pieces?"""
+        """Whether a stick of this stock can give these pieces."""
         counts = tuple(counts)
         kinds = all(stock.takes(place) for place, count in enumerate(counts) if count)
         return kinds and self.used(counts) <= self.room(stock)
@@ -149,14 +149,19 @@ def whole_plan(sawing: Sawing, sticks: Iterable[Pattern]) -> Plan:
 
 def faults(sawing: Sawing, plan: Plan) -> list[str]:
     """What is wrong with a plan, counted afresh: nothing, or sentences for whoever works on it."""
-    found = []
-    for place, one in enumerate(sawing.wanted):
-        made = sum(stick.counts[place] for stick in plan.sticks)
-        if made != one.count:
-            found.append(f"{made} pieces of {one.length}, {one.count} wanted")
-    for stick in plan.sticks:
-        if not sawing.fits(sawing.stocks[stick.stock], stick.counts):
-            found.append(f"{stick.counts} do not fit in stock {stick.stock}")
+    made = [
+        sum(stick.counts[place] for stick in plan.sticks) for place in range(len(sawing.wanted))
+    ]
+    found = [
+        f"{number} pieces of {one.length}, {one.count} wanted"
+        for number, one in zip(made, sawing.wanted, strict=True)
+        if number != one.count
+    ]
+    found += [
+        f"{stick.counts} do not fit in stock {stick.stock}"
+        for stick in plan.sticks
+        if not sawing.fits(sawing.stocks[stick.stock], stick.counts)
+    ]
     pools: dict[str, int] = {}
     for place, stock in enumerate(sawing.stocks):
         sticks = sum(1 for stick in plan.sticks if stick.stock == place)

@@ -1,4 +1,4 @@
-"""Cross-sections of sticks and boards: what they measure, what they are called, what rips into what."""
+"""Cross-sections of sticks and boards: what they measure and are called, what rips into what."""
 
 from __future__ import annotations
 
@@ -36,7 +36,7 @@ class Section:
         return self.thick_mm * self.wide_mm / 1e6 * share
 
     def same_as(self, other: Section) -> bool:
-        """Do they measure the same, as near as timber is measured?"""
+        """Whether they measure the same, as near as timber is measured."""
         return (
             self.round == other.round
             and abs(self.thick_mm - other.thick_mm) <= SAME_MM
@@ -44,7 +44,7 @@ class Section:
         )
 
     def ripped(self, kerf_m: float) -> Section | None:
-        """What each half measures once it is ripped down the middle; None where they are no sticks."""
+        """What each half measures, ripped down the middle; None where they are no sticks."""
         if self.round or self.wide_mm < 2 * self.thick_mm:
             return None
         half = int((self.wide_mm - kerf_m * 1000) / 2 + 0.5)
@@ -53,7 +53,7 @@ class Section:
         return Section(min(half, self.thick_mm), max(half, self.thick_mm))
 
     def stands_for(self, other: Section) -> bool:
-        """May a ripped stick of this section be used where the other is wanted?"""
+        """Whether a ripped stick of this section may be used where the other is wanted."""
         if self.round or other.round:
             return False
         thinner = other.thick_mm - self.thick_mm, other.wide_mm - self.wide_mm

@@ -2,9 +2,9 @@
 
 Two programs talk to each other. One, over ways to cut a stick, is grown by column generation
 (Gilmore and Gomory 1961) until no new way helps. The other knows only how many boards there are of
-each length, and inequalities that every cutting obeys (bounds.py); its answer is the bound. Where the
-pieces can be cut from the boards it names, those boards are cheapest; where they cannot, it learns
-why and names others. Then, at that cost, the fewest boards are looked for in the same manner, and
+each length, and inequalities that every cutting obeys (bounds.py); its answer is the bound. Where
+the pieces can be cut from the boards it names, those boards are cheapest; where they cannot, it
+learns why and names others. Then, at that cost, the fewest boards are looked for in the same manner, and
 with those the most useful leftovers.
 
 Limits are counted in steps, never in seconds: the same list is always cut alike.
@@ -25,6 +25,8 @@ from plantframe.timber.sawing import Pattern, Plan, Sawing, Solved, whole_plan
 
 if TYPE_CHECKING:
     from collections.abc import Iterator, Sequence
+
+    from plantframe.timber.sawing import Stock
 
 ROUNDS: Final = 500  # of adding ways; garden lists take some dozens
 TRIES: Final = 150  # sets of boards that are tried
@@ -106,7 +108,7 @@ class _Search:
             if self._cut(numbers, costs, bound, cap):
                 return bound
             gap = bound - prices.value
-            closed = self._listed(prices, gap, costs, bound, cap)
+            closed = self._listed(prices, gap, bound, cap)
             if self._sum(costs) <= bound:
                 return bound
             if not closed:
@@ -151,7 +153,7 @@ class _Search:
         return prices
 
     def _could_give(self, numbers: Sequence[int]) -> bool:
-        """Could these boards give the pieces, if sticks might be cut in fractions of a way?
+        """Whether these boards could give the pieces, if a stick might be cut a little each way.
 
         If not, the inequality that says so is kept.
         """
@@ -175,7 +177,7 @@ class _Search:
         self, numbers: Sequence[int], costs: Sequence[int], bound: int, cap: int | None
     ) -> bool:
         """Try to cut the pieces from these boards, then from others that cost no more."""
-        if self._dived(numbers) or self._any(costs, bound, cap, FEW_NODES)[0]:
+        if self._dived(numbers) or self._any(bound, cap, FEW_NODES)[0]:
             return True
         tried = {tuple(numbers)}
         for choice in self.boards.choices(OTHERS):
@@ -184,7 +186,7 @@ class _Search:
                 tried.add(others)
                 if self._could_give(others) and self._dived(others):
                     break
-        return self._sum(costs) <= bound or self._any(costs, bound, cap, NODES)[0]
+        return self._sum(costs) <= bound or self._any(bound, cap, NODES)[0]
 
     def _dived(self, numbers: Sequence[int]) -> bool:
         for turn in range(TURNS):
@@ -194,9 +196,7 @@ class _Search:
                 return True
         return False
 
-    def _any(
-        self, costs: Sequence[int], bound: int, cap: int | None, nodes: int
-    ) -> tuple[bool, bool]:
+    def _any(self, bound: int, cap: int | None, nodes: int) -> tuple[bool, bool]:
         """Try to cut them from any boards within the limits; whether it went, whether it cannot."""
         if cap is None:
             self.patterns.limit(cost=bound + 0.5)
@@ -213,7 +213,7 @@ class _Search:
         return found.value <= TINY, found.bound > TINY
 
     def _keep(self, sticks: Sequence[Pattern]) -> None:
-        """Keep these sticks as the best plan if they are; pieces still short get boards of their own."""
+        """Keep these sticks as the best plan, if they are; short pieces get boards of their own."""
         sawing = self.sawing
         plan = trimmed(sawing, whole_plan(sawing, sticks))
         made = [0] * len(sawing.wanted)
@@ -232,9 +232,7 @@ class _Search:
         if (plan.cost(sawing), plan.board_count) < (self.best.cost(sawing), self.best.board_count):
             self.best = plan
 
-    def _listed(
-        self, prices: Prices, gap: float, costs: Sequence[int], bound: int, cap: int | None
-    ) -> bool:
+    def _listed(self, prices: Prices, gap: float, bound: int, cap: int | None) -> bool:
         """List the ways that a cutting of this cost could use, and try them.
 
         A cutting of cost `bound` uses only ways whose loss is at most the gap: if all of those are
@@ -248,7 +246,7 @@ class _Search:
                 share /= 2
             else:
                 continue
-            done, cannot = self._any(costs, bound, cap, NODES)
+            done, cannot = self._any(bound, cap, NODES)
             if done:
                 return False
             if share == gap:
@@ -277,7 +275,7 @@ class _Search:
         return True
 
 
-def _rest(sawing: Sawing, plan: Plan) -> tuple:
+def _rest(sawing: Sawing, plan: Plan) -> tuple[Stock, ...]:
     """The stocks, less the boards that a plan takes of those there are only some of."""
     taken: dict[str, int] = {}
     for at, stock in enumerate(sawing.stocks):

@@ -65,15 +65,18 @@ def _line(plan: Plan, group: list[WorkedPlanting], *, seed: bool) -> Line:
     minds: list[str] = []
     if seed:
         more = math.ceil(count * (1 + share("seed")))
-        says = f"{first.named}, seed for {plural(count, 'plant')}" if count else f"{first.named}, seed"
+        says = (
+            f"{first.named}, seed for {plural(count, 'plant')}" if count else f"{first.named}, seed"
+        )
         if count:
-            minds.append(f"sow about {more}, for gaps" if known else "and for the rows without a count")
+            minds.append(
+                f"sow about {more}, for gaps" if known else "and for the rows without a count"
+            )
         if first.sow is None:
             minds.append("or young plants; the plan gives no sowing day")
     else:
         says = f"{first.named}, {plural(count, 'plant')}" if count else f"{first.named}, plants"
-    for item in packets:
-        minds.append(f"in the shed: {item.fact.text}; look at its year")
+    minds += [f"in the shed: {item.fact.text}; look at its year" for item in packets]
     if not count:
         minds.append("the plan gives no number")
     have = 1 if packets and seed else 0

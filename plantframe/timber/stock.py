@@ -1,4 +1,4 @@
-"""What wood there is: old sticks and poles in the shed with their faults, and what the yard sells."""
+"""What wood there is: old sticks and poles in the shed, their faults, and what the yard sells."""
 
 from __future__ import annotations
 
@@ -13,6 +13,7 @@ from plantframe.timber.woods import wood_in
 if TYPE_CHECKING:
     from collections.abc import Iterable, Iterator
 
+    from plantframe.language.slots import Section as Typed
     from plantframe.plan.things import Garden, Item, Plan
     from plantframe.timber.tape import Tape
 
@@ -99,38 +100,33 @@ def wood_of(plan: Plan) -> Wood:
             continue
         if item.section is None or not item.lengths_m:
             unclear.append(item.fact.text)
-            continue
-        shed.append(_old(item, plan.garden))
+        else:
+            shed.append(_old(item, item.section, plan.garden))
     yard = [sold for item in plan.yard if is_wood(item) for sold in _sold(item, plan.garden)]
     return Wood(tuple(shed), tuple(yard), tuple(unclear))
 
 
 def is_wood(item: Item) -> bool:
-    """Is a line of the shed or yard wood?"""
+    """Whether a line of the shed or yard is wood."""
     if _NO_WOOD.search(item.what):
         return False
     named = bool(wood_in(item.what)) or bool(_POLE.search(item.what))
     return item.section is not None or (named and bool(item.lengths_m))
 
 
-def section_of(item: Item, garden: Garden) -> Section:
+def _section(typed: Typed, what: str, garden: Garden) -> Section:
     """The section of a line of wood; a bare thickness of a pole, cane or stake is round."""
-    assert item.section is not None
-    section = typed_section(item.section, garden, "poles" if _POLE.search(item.what) else "")
-    square = item.section.width_m == item.section.depth_m and item.section.round is None
-    if square and not item.section.nominal and _POLE.search(item.what) and not section.round:
-        return Section(section.thick_mm, section.wide_mm, round=True)
-    return section
+    return typed_section(typed, garden, "poles" if _POLE.search(what) else "")
 
 
-def _old(item: Item, garden: Garden) -> OldWood:
+def _old(item: Item, typed: Typed, garden: Garden) -> OldWood:
     count = int(item.count) if item.count is not None else 1
     remark = item.fact.remark.strip().strip("()")
     words = f"{item.what} {remark}"
     useless = _how_many(_USELESS, item.what, remark, count)
     flawed = min(_how_many(_FLAWED, item.what, remark, count), count - useless)
     return OldWood(
-        section_of(item, garden),
+        _section(typed, item.what, garden),
         wood_in(words),
         min(item.lengths_m),
         count - flawed - useless,
@@ -162,7 +158,9 @@ def _sold(item: Item, garden: Garden) -> Iterator[Sold]:
     if item.section is None:
         return
     for length in item.lengths_m:
-        yield Sold(section_of(item, garden), wood_in(item.what), length, item.price)
+        yield Sold(
+            _section(item.section, item.what, garden), wood_in(item.what), length, item.price
+        )
 
 
 def usual_lengths(tape: Tape) -> tuple[float, ...]:

@@ -36,7 +36,9 @@ def _is_wood(name: str) -> bool:
 
 
 def will_do(there: str, wanted: str, *, near_food: bool = False) -> bool:
-    """May wood that is there, "" where nobody says what it is, be used where another is wanted?
+    """Whether wood that is there may be used where another is wanted.
+
+    there   "" where nobody says what it is
 
     Ordinary softwood may be any wood, but treated wood is for no box round food. A wood that was
     asked for by name is that wood.
