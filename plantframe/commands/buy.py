@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 import sys
 from typing import TYPE_CHECKING, Any
 
@@ -79,7 +80,8 @@ def _line(line: Line, screen: Screen) -> None:
     count = "" if line.counter == SEED or _is_one_length(line) else f"{line.count} "
     of = "of " if count and line.what[:1].isdigit() else ""
     cost = "" if line.cost is None else f"{line.cost:.2f}"
-    text = f"  {count}{of}{line.says}"
+    says = _singular(line.says) if line.count == 1 else line.says
+    text = f"  {count}{of}{says}"
     if len(text) + len(cost) + 2 <= screen.width:
         screen.ends(text, cost)
     else:
@@ -93,6 +95,14 @@ def _line(line: Line, screen: Screen) -> None:
     screen.wrapped("; ".join(part for part in told if part), "      ")
     if line.instead:
         screen.wrapped(f"If they are out of it: {line.instead}.", "      ", "        ")
+
+
+def _singular(says: str) -> str:
+    """One of them: `cane caps` is cane cap."""
+    name, comma, rest = says.partition(",")
+    if re.search(r"[a-z]{2}s$", name) and not name.endswith(("ss", "glass")):
+        name = name[:-1]
+    return f"{name}{comma}{rest}"
 
 
 def _is_one_length(line: Line) -> bool:

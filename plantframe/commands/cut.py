@@ -181,7 +181,7 @@ def _unfit(one: Unfit, cutting: Cutting) -> str:
         f"the longest there is, is {tape.board(one.longest)}" if one.longest else "none is sold"
     )
     ask = (
-        f"Ask for {tape.board(one.would_do)}, or make it of two with a lap at a post."
+        f"Ask for {tape.board(one.would_do)}, or make it of two, the joint backed by a batten."
         if one.would_do
         else "No yard mostly keeps any so long: make it of two with a lap at a post."
     )
@@ -235,15 +235,15 @@ def _savings(lot: Lot, cutting: Cutting) -> list[str]:
     tape, said = cutting.tape, []
     if lot.shorter is not None:
         how = (
-            f"and {lot.shorter.saves:.2f} is saved"
+            f"{lot.shorter.saves:.2f} is saved"
             if lot.priced
-            else f"and {plural(lot.shorter.boards, 'board')} will do"
+            else f"{plural(lot.shorter.boards, 'board')} will do"
             if lot.shorter.boards < len(lot.bought)
-            else "and less wood will do"
+            else "less wood will do"
         )
         said.append(
-            f"If the pieces of {tape.says(lot.shorter.length)} may be {tape.says(lot.shorter.to)}, "
-            f"more come from a board, cut and all, {how}."
+            f"Made {tape.says(lot.shorter.to)} instead of {tape.says(lot.shorter.length)}, the "
+            f"pieces fit the boards with their cuts, and {how}; if nothing else hangs on that length."
         )
     if lot.ripping_old_saves > 0:
         what = f"{lot.ripping_old_saves:.2f}" if lot.priced else "wood"

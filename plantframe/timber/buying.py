@@ -15,13 +15,14 @@ from plantframe.timber.goods import goods_lines
 from plantframe.timber.needs import needs_of
 from plantframe.timber.poles import Cut, Poles, poles_of
 from plantframe.timber.sowing import seed_lines
+from plantframe.timber.woods import ORDINARY
 
 if TYPE_CHECKING:
     from collections.abc import Sequence
 
     from plantframe.season.season import Season
     from plantframe.timber.cutting import Cutting
-    from plantframe.timber.lots import Board, Lot
+    from plantframe.timber.lots import Board, Lot, Unfit
     from plantframe.timber.needs import LeftOut
     from plantframe.timber.stock import OldWood
 
@@ -110,35 +111,67 @@ def _lot_lines(season: Season, cutting: Cutting, lot: Lot) -> list[Line]:
     out = []
     first = True
     for boards in groups.values():
-        out.append(_board_line(season, cutting, lot, boards, len(lot.from_shed) if first else 0))
+        from_shed = len(lot.from_shed) if first else 0
+        alone = len(groups) == 1
+        out.append(_board_line(season, cutting, lot, boards, from_shed, alone=alone))
         first = False
-    return out
+    return out + [_long_line(season, cutting, lot, one) for one in lot.unfit]
+
+
+def _long_line(season: Season, cutting: Cutting, lot: Lot, one: Unfit) -> Line:
+    """A piece longer than any board there is: to be asked for."""
+    tape = cutting.tape
+    what = one.piece.stick.section.name(season.plan.garden)
+    length = one.piece.length if one.would_do is None else one.would_do
+    there = tape.board(one.longest) if one.longest else "none"
+    return Line(
+        STRIP if lot.strip else TIMBER,
+        what,
+        f"{_kind(lot)}{what}{_wood(lot)}, {tape.board(length)} or longer",
+        one.count,
+        (one.piece.for_,),
+        length_m=tape.metres(length),
+        wanted=one.count,
+        minds=(f"{tape.says(one.piece.length)} is wanted, the longest known of is {there}: ask",),
+    )
+
+
+def _wood(lot: Lot) -> str:
+    return "" if lot.strip or lot.wood == ORDINARY else f" {lot.wood}"
+
+
+def _kind(lot: Lot) -> str:
+    return "lattice strip " if lot.strip else ""
 
 
 def _board_line(
-    season: Season, cutting: Cutting, lot: Lot, boards: list[Board], from_shed: int
+    season: Season,
+    cutting: Cutting,
+    lot: Lot,
+    boards: list[Board],
+    from_shed: int,
+    *,
+    alone: bool,
 ) -> Line:
     garden, tape = season.plan.garden, cutting.tape
     board = boards[0]
     count = sum(1 for one in boards if one.half != "b")
     what = board.section.name(garden)
-    wood = "" if lot.strip or lot.wood == "softwood" else f" {lot.wood}"
     ripped = ", ripped down the middle" if board.half else ""
-    kind = "lattice strip " if lot.strip else ""
     minds = []
     if board.section in lot.unlisted and cutting.yard_listed:
         minds.append(_unlisted(cutting, lot, board, what))
     return Line(
         STRIP if lot.strip else TIMBER,
         what,
-        f"{kind}{what}{wood}, {tape.board(board.length)}{ripped}",
+        f"{_kind(lot)}{what}{_wood(lot)}, {tape.board(board.length)}{ripped}",
         count,
         tuple(dict.fromkeys(piece.for_ for one in boards for piece in one.pieces)),
         length_m=tape.metres(board.length),
         wanted=count + from_shed,
         from_shed=from_shed,
         cost=None if board.price is None else board.price * count,
-        instead=_instead(season, cutting, lot, board),
+        instead=_instead(season, cutting, lot, board, alone=alone),
         minds=tuple(minds),
     )
 
@@ -150,12 +183,13 @@ def _unlisted(cutting: Cutting, lot: Lot, board: Board, what: str) -> str:
     return f"your yard's list has no {what}: ask whether it is sold in this length"
 
 
-def _instead(season: Season, cutting: Cutting, lot: Lot, board: Board) -> str:
+def _instead(season: Season, cutting: Cutting, lot: Lot, board: Board, *, alone: bool) -> str:
     """What boards to take where there are none of this length."""
     other = without(season, cutting, lot, board)
     if other.unfit or not other.bought:
         return ""
-    return listed(_counted(season, cutting, other.bought))
+    boards = listed(_counted(season, cutting, other.bought))
+    return boards if alone else f"for the whole lot, {boards}"
 
 
 def _counted(season: Season, cutting: Cutting, boards: Sequence[Board]) -> list[str]:

@@ -133,10 +133,12 @@ def _named(one: Goods, plan: Plan) -> tuple[str, str]:
     if one.thick_m and one.of == "pane":
         sides.append(f"{one.thick_m * 1000:.0f} mm thick")
     name = {"peg": "pegs", "steel": "rods"}.get(one.of, "")
-    if one.of == "peg" and _SIZE.fullmatch(one.size):
+    if one.of == "staple" and _SIZE.fullmatch(one.size):
+        what = f"staples, {one.size}"
+    elif one.of == "peg" and _SIZE.fullmatch(one.size):
         what, sides = f"{name}, {one.size}", []
     elif one.of in {"mesh", "steel"} and not one.size:
-        what = f"{'mesh panel' if one.of == 'mesh' else one.part}"
+        what = f"{'mesh panels' if one.of == 'mesh' else one.part}"
     return what, ", ".join([what, *sides])
 
 

@@ -224,7 +224,7 @@ def _pole(frame: WorkedFrame, pieces: Pieces, *, brush: bool) -> Pole:
 
 def _goods(frame: WorkedFrame, pieces: Pieces) -> Iterator[Goods]:
     mesh = frame.figure("net.mesh") if pieces.part.of in {"net", "mesh"} else None
-    made = frame.word("net.made") if pieces.part.of == "net" else ""
+    made = _made(frame, pieces.part.of)
     lengths = _by_length(pieces) if pieces.lengths_m else [(None, pieces.count)]
     for length, count in lengths:
         yield Goods(
@@ -239,6 +239,16 @@ def _goods(frame: WorkedFrame, pieces: Pieces) -> Iterator[Goods]:
             mesh,
             made,
         )
+
+
+def _made(frame: WorkedFrame, of: str) -> str:
+    """What the plan says a net or a wire is made of."""
+    if of == "wire":
+        gauge, thick = frame.figure("wires.gauge"), frame.figure("wires.thick")
+        words = [f"{gauge:g} gauge"] if gauge else []
+        words += [f"{thick * 1000:.1f} mm"] if thick else []
+        return " ".join([*words, frame.word("wires.made")]).strip()
+    return frame.word("net.made") if of == "net" else ""
 
 
 def _size(frame: WorkedFrame, size: str) -> str:

@@ -17,6 +17,7 @@ if TYPE_CHECKING:
 
 _SIDE_M: Final = 0.05  # a net that is so much smaller will stretch to it
 _MESH: Final = 0.2  # and its mesh may differ by this share
+_FINE_M: Final = 0.03
 _INSTEAD: Final = "two narrower widths tied edge to edge, or strings from bar to ground"
 
 
@@ -80,7 +81,7 @@ def _net_line(group: list[tuple[Goods, bool]], told: list[str], plan: Plan, show
     buy = [one for one, there in group if not there]
     first = (buy or [one for one, _ in group])[0]
     metres = sum(one.length_m or 0.0 for one in buy)
-    mesh = f", mesh {shown.typed(first.mesh_m)}" if first.mesh_m else ""
+    mesh = f", mesh {_opening(first.mesh_m, shown)}" if first.mesh_m else ""
     high = shown.typed(first.width_m or 0.0)
     pieces = (
         f", in {plural(len(buy), 'piece')}: "
@@ -112,6 +113,11 @@ def _net_line(group: list[tuple[Goods, bool]], told: list[str], plan: Plan, show
         instead=_INSTEAD,
         minds=tuple(dict.fromkeys(minds)),
     )
+
+
+def _opening(metres: float, shown: Shown) -> str:
+    """A mesh: small ones to the millimetre."""
+    return f"{metres * 1000:.0f} mm" if metres < _FINE_M else shown.typed(metres)
 
 
 def _net_price(one: Goods, metres: float, plan: Plan) -> float | None:

@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING, Final
 
 from plantframe.catalogue import reading as catalogue
 from plantframe.frozen import frozen
+from plantframe.mechanics.section import dressed_mm
 from plantframe.season.said import actual_m
 from plantframe.season.units import Shown
 
@@ -17,6 +18,8 @@ if TYPE_CHECKING:
     from plantframe.plan.things import Garden
 
 SAME_MM: Final = 1  # sections measured to the millimetre, from inches or from a rule
+_THICK_IN: Final = (1, 2, 3, 4)  # nominal sizes the rule of the standard reaches to
+_WIDE_IN: Final = (2, 3, 4, 6, 8, 10, 12)
 _STICK: Final = 1.3  # a stick is hardly wider than thick
 STOUTER_MM: Final = 7  # a ripped stick may be so much wider than the stick it stands for
 
@@ -106,4 +109,8 @@ def trade_names() -> Mapping[tuple[int, int], str]:
     for name, figures in sizes.items():
         sides = sorted(round(figures[side].usual * 1000) for side in ("thickness", "width"))
         found[sides[0], sides[1]] = name
+    for thick in _THICK_IN:
+        for wide in _WIDE_IN:
+            if wide >= thick:
+                found.setdefault(dressed_mm(thick, wide), f"{thick}x{wide}")
     return found

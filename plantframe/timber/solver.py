@@ -4,8 +4,8 @@ Two programs talk to each other. One, over ways to cut a stick, is grown by colu
 (Gilmore and Gomory 1961) until no new way helps. The other knows only how many boards there are of
 each length, and inequalities that every cutting obeys (bounds.py); its answer is the bound. Where
 the pieces can be cut from the boards it names, those boards are cheapest; where they cannot, it
-learns why and names others. Then, at that cost, the fewest boards are looked for in the same manner,
-and with those the most useful leftovers.
+learns why and names others. Then, at that cost, the fewest boards are looked for likewise, and with
+those the most useful leftovers.
 
 Limits are counted in steps, never in seconds: the same list is always cut alike.
 """

@@ -7,6 +7,7 @@ import re
 from typing import TYPE_CHECKING, Final
 
 from plantframe.catalogue.names import named
+from plantframe.season.entries import entry_of
 from plantframe.season.units import plural
 from plantframe.timber.counters import SEED, Line
 from plantframe.timber.spares import share
@@ -45,8 +46,13 @@ def _lives_there(season: Season, one: WorkedPlanting) -> bool:
 
 
 def _lasting(one: WorkedPlanting) -> bool:
-    life = one.entry.life if one.entry else None
-    return life is not None and bool(_YEARS.search(life.value if life.is_word else life.unit))
+    """Whether the plant lives for years; of several it may be, whether all do."""
+    entries = [one.entry] if one.entry else [entry_of(name) for name in one.planting.plants]
+    lives = [entry.life for entry in entries if entry is not None]
+    return bool(lives) and all(
+        life is not None and bool(_YEARS.search(life.value if life.is_word else life.unit))
+        for life in lives
+    )
 
 
 def _from_seed(one: WorkedPlanting) -> bool:

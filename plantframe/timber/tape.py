@@ -52,6 +52,9 @@ class Tape:
 
     def board(self, steps: int) -> str:
         """The length of a board as it is sold: `8 ft`, `2.4 m`."""
+        tenths = self.metres(steps) * 10
+        if self.imperial and steps % 16 and abs(tenths - round(tenths)) * 100 < self.step_m * 1000:
+            return f"{round(tenths) / 10:g} m"  # sold by the metre, whatever the tape
         if self.imperial or steps < 1000:
             return self.says(steps)
         return f"{steps / 1000:.3f}".rstrip("0").rstrip(".") + " m"
