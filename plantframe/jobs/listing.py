@@ -99,7 +99,11 @@ def jobs_of(season: Season, wet: Collection[date] = ()) -> Jobs:
         troubles,
         tuple(drafts.mistakes),
         tuple(drafts.by_id[name].job for name in order if drafts.by_id[name].state == "done"),
-        tuple(drafts.by_id[name].job for name in order if drafts.by_id[name].state == "skipped"),
+        tuple(
+            replace(drafts.by_id[name].job, planned=planned[name])
+            for name in order
+            if drafts.by_id[name].state == "skipped"
+        ),
         sharing,
     )
 
