@@ -9,6 +9,7 @@ from plantframe.answers.assumed import assumed, not_checked
 from plantframe.answers.offers import offers_for, offers_for_slip
 from plantframe.commands.asked import FINE, STOPS, answers_for, plan_argument, write_json
 from plantframe.commands.screen import Screen
+from plantframe.diary.bowed import bowed_again_in
 from plantframe.season.units import day, plural
 
 if TYPE_CHECKING:
@@ -59,6 +60,9 @@ def show(answers: Answers, screen: Screen, voice: str, *, everything: bool = Fal
     screen.line(screen.strong(f"{title}, {season}"))
     _slips(answers, screen)
     _advice(answers, screen, voice, everything=everything)
+    for again in bowed_again_in(answers.reading, answers.today):
+        screen.line()
+        screen.labelled("From your log:", again.says, "")
     _foot(answers, screen, voice)
 
 
@@ -229,6 +233,7 @@ def as_data(answers: Answers) -> dict[str, Any]:
         "fine": len(answers.report.fine),
         "assumed": assumed(answers),
         "not_checked": not_checked(answers),
+        "from_the_log": [one.says for one in bowed_again_in(answers.reading, answers.today)],
     }
 
 

@@ -5,12 +5,14 @@ from __future__ import annotations
 import re
 from typing import TYPE_CHECKING, Final
 
-from plantframe.diary.years import label
+from plantframe.diary.years import label, seasons_of
 from plantframe.frozen import frozen
 
 if TYPE_CHECKING:
     from collections.abc import Sequence
+    from datetime import date
 
+    from plantframe.language.files import Reading
     from plantframe.season.season import Season
 
 TWICE: Final = 2
@@ -57,11 +59,25 @@ class Again:
         )
 
 
+def bowed_again_in(reading: Reading, today: date) -> tuple[Again, ...]:
+    """The same, of a plan as read; earlier seasons are built only where some log tells of a bow."""
+    texts = (*reading.texts, *reading.history)
+    logs = [block for text in texts for block in text.blocks if block.word == "log"]
+    if sum(_tells(block.where.typed) for block in logs) < TWICE:
+        return ()
+    return bowed_again(seasons_of(reading, today))
+
+
+def _tells(words: str) -> bool:
+    """Whether a line tells of a bar hanging low."""
+    return bool(_BOWED.search(words) and _PART.search(words))
+
+
 def bows_of(season: Season) -> tuple[Bow, ...]:
     """Every line of a season's log that tells of a bar hanging low."""
     found = []
     for entry in season.plan.log:
-        if not (_BOWED.search(entry.words) and _PART.search(entry.words)):
+        if not _tells(entry.words):
             continue
         frame = season.frames.get(entry.about)
         lengths = [one.value for one in entry.measures if one.dimension == "length"]

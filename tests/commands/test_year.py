@@ -243,3 +243,14 @@ def test_help_is_there_for_each(capsys: pytest.CaptureFixture[str], command: str
         main([command, "--help"])
     assert end.value.code == 0
     assert f"plantframe {command}" in capsys.readouterr().out
+
+
+def test_check_recalls_bars_that_bowed_twice_under_the_same_plant(
+    capsys: pytest.CaptureFixture[str], plan: str, tmp_path: Path
+) -> None:
+    before = TEXT.replace("2027", "2026")
+    (tmp_path / "2026.plan").write_text(before, "utf-8")
+    (tmp_path / "2027.plan").write_text("read 2026 as last year\n" + TEXT, "utf-8")
+    main(["check", plan, *SPRING])
+    out = " ".join(capsys.readouterr().out.split())
+    assert "From your log: Bean Net: a bar of yours has bowed under pole bean twice" in out
