@@ -12,6 +12,7 @@ from plantframe.frozen import replace
 from plantframe.jobs.building import place_of
 from plantframe.jobs.days import time_of_year
 from plantframe.jobs.job import CARE, PICK, TRAIN, Draft, Job, Window
+from plantframe.jobs.needed import needed
 from plantframe.language.slots import When
 from plantframe.language.values import Number
 from plantframe.language.values import Season as TypedSeason
@@ -234,6 +235,7 @@ def _frame_round(
         minutes=_range(care.minutes, _times(care.per, frame)),
         dangers=tuple(danger.says for danger in dangers if "care" in danger.at),
         place=place_of(frame),
+        how=needed(care, frame),
         every_days=every if not care.event else None,
         until=until,
         whenever=whenever,

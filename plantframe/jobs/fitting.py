@@ -42,8 +42,8 @@ class Project:
 
     hours    from and to, of everybody's together
     first    the day its work begins, None where none is set
-    last     the last day it may end without making another thing late, None where none is set
-    slack_days   how long all of it could wait
+    last     the last day of the job of it that can wait least, None where no last day is set
+    slack_days   how long that one can wait
     """
 
     block: str
@@ -95,16 +95,15 @@ def projects_of(jobs: Sequence[Job], sharing: Sharing) -> tuple[Project, ...]:
     found = []
     for block, some in by_block.items():
         days = [job.planned for job in some if job.planned]
-        lasts = [job.latest for job in some if job.latest]
-        slacks = [slack_days(job) for job in some]
-        known = [slack for slack in slacks if slack is not None]
+        slacks = [(slack, job.latest) for job in some if (slack := slack_days(job)) is not None]
+        tightest = min(slacks, key=lambda one: one[0], default=(None, None))
         found.append(
             Project(
                 block,
                 _hours([(job, 1.0) for job in some], sharing),
                 min(days, default=None),
-                max(lasts, default=None),
-                min(known, default=None),
+                tightest[1],
+                tightest[0],
             )
         )
     return tuple(sorted(found, key=lambda one: (one.last or date.max, one.first or date.max)))
