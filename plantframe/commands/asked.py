@@ -15,6 +15,7 @@ if TYPE_CHECKING:
     from plantframe.answers.answers import Answers
 
 FINE, STOPS, FAILED = 0, 1, 2
+FIRST_YEAR, LAST_YEAR = 1900, 2200  # as for the dates of a plan
 
 
 class Refused(Exception):  # noqa: N818 - what the command is, not an error of ours
@@ -24,9 +25,12 @@ class Refused(Exception):  # noqa: N818 - what the command is, not an error of o
 def day(text: str) -> date:
     """A day as given on the command line: 2027-05-18."""
     try:
-        return date.fromisoformat(text)
+        found = date.fromisoformat(text)
     except ValueError:
         raise argparse.ArgumentTypeError(f"“{text}” is no date; type it as 2027-05-18") from None
+    if not FIRST_YEAR <= found.year <= LAST_YEAR:
+        raise argparse.ArgumentTypeError(f"no plan reaches to the year {found.year}")
+    return found
 
 
 def plan_argument(parser: argparse.ArgumentParser, nargs: str | None = None) -> None:

@@ -254,3 +254,23 @@ def test_check_recalls_bars_that_bowed_twice_under_the_same_plant(
     main(["check", plan, *SPRING])
     out = " ".join(capsys.readouterr().out.split())
     assert "From your log: Bean Net: a bar of yours has bowed under pole bean twice" in out
+
+
+@pytest.mark.parametrize("day", ["0001-01-01", "9999-12-31"])
+@pytest.mark.parametrize("flag", ["--week", "--day", "--rain", "--today"])
+def test_a_day_that_no_plan_reaches_to_is_refused_in_a_sentence(
+    capsys: pytest.CaptureFixture[str], plan: str, flag: str, day: str
+) -> None:
+    assert main(["jobs", plan, flag, day]) == 2
+    assert "no plan reaches to the year" in capsys.readouterr().err
+
+
+@pytest.mark.parametrize("day", ["1900-01-01", "1999-12-31", "2027-12-31", "2200-12-31"])
+@pytest.mark.parametrize(
+    "words",
+    [("jobs",), ("jobs", "--weeks"), ("jobs", "--walk"), ("calendar",), ("log",), ("next",)],
+)
+def test_a_plan_whose_season_is_over_or_far_off_gets_an_answer(
+    capsys: pytest.CaptureFixture[str], plan: str, words: tuple[str, ...], day: str
+) -> None:
+    assert said(capsys, words[0], plan, *words[1:], "--today", day)

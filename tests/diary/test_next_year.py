@@ -7,12 +7,14 @@ from datetime import date
 from typing import TYPE_CHECKING
 
 import pytest
+from hypothesis import given, settings
 
 from plantframe.diary.next_year import next_plan
 from plantframe.language.files import read_input, read_plan
 from plantframe.plan.building import build
 from plantframe.season.season import Season
 from tests.diary.diaries import BED, HEAD, NET, TODAY, folder
+from tests.jobs.random_gardens import gardens
 
 if TYPE_CHECKING:
     from pathlib import Path
@@ -149,6 +151,19 @@ def test_the_demo_gardens_go_on_without_a_slip(
     _, mistakes = build(again, date(2028, 1, 10))
     new = f"{after}.plan"
     assert not [slip.says for slip in (*again.mistakes, *mistakes) if slip.where.file == new]
+
+
+@settings(max_examples=60)
+@given(text=gardens())
+def test_next_years_plan_of_any_garden_adds_no_slip(text: str) -> None:
+    """Random gardens: whatever stands in them, the plan after reads as well as the one before."""
+    reading = read_input(text)
+    plan, before = build(reading, TODAY)
+    again = read_input(next_plan(reading, Season(plan, TODAY)).text)
+    found, after = build(again, TODAY)
+    known = {slip.name for slip in (*reading.mistakes, *before)}
+    assert {slip.name for slip in (*again.mistakes, *after)} <= known
+    assert all(frame.built is not None for frame in found.frames.values())
 
 
 def test_years_follow_one_another(tmp_path: Path) -> None:
