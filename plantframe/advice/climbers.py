@@ -98,7 +98,8 @@ def is_planned(season: Season, frame: WorkedFrame, pattern: str) -> bool:
     name = frame.frame.name
     said = [f"{fact.text} {fact.remark}" for fact in frame.frame.block.facts if fact.word != "tie"]
     said += [note.words for note in season.plan.notes if note.about == name]
-    said += season.tasks_about(name)
+    bed = frame.bed.name if frame.bed else name
+    said += [task.what for task in season.tasks_about(name, bed)]
     return any(re.search(pattern, text.lower()) for text in said)
 
 

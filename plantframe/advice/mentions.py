@@ -19,20 +19,6 @@ if TYPE_CHECKING:
     from plantframe.season.season import Season
 
 
-def tasks_for(season: Season, *names: str) -> Iterator[Task]:
-    """The tasks for things of these names, and those that name no place at all."""
-    plan = season.plan
-    everything = {*plan.beds, *plan.things, *plan.frames}
-    for task in season.plan.tasks:
-        text = f"{task.what} {task.block.head.text}".lower()
-        place = task.spot.thing if task.spot else ""
-        named = {name for name in everything if name.lower() in text}
-        if place in everything:
-            named.add(place)
-        if not named or named & set(names):
-            yield task
-
-
 def remarks_on(season: Season, *names: str) -> Iterator[str]:
     """Every line and remark under things of these names, and the notes on them."""
     plan = season.plan
@@ -48,7 +34,7 @@ def remarks_on(season: Season, *names: str) -> Iterator[str]:
 def has_task(season: Season, pattern: str, *names: str) -> bool:
     """A task for these things speaks of this work."""
     return any(
-        re.search(pattern, task.block.head.text.lower()) for task in tasks_for(season, *names)
+        re.search(pattern, task.block.head.text.lower()) for task in season.tasks_about(*names)
     )
 
 

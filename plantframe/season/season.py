@@ -17,7 +17,7 @@ if TYPE_CHECKING:
     from collections.abc import Mapping
     from datetime import date
 
-    from plantframe.plan.things import Bed, Frame, Grown, Plan, Thing
+    from plantframe.plan.things import Bed, Frame, Grown, Plan, Task, Thing
 
 
 @frozen
@@ -101,20 +101,27 @@ class Season:
             for spot in cover.frame.spots
         )
 
-    def tasks_about(self, frame: str) -> tuple[str, ...]:
-        """The gardener's own tasks that may concern a frame: those that name it or no frame."""
-        return (*self._tasks_by_frame.get("", ()), *self._tasks_by_frame.get(frame, ()))
+    def tasks_about(self, *names: str) -> tuple[Task, ...]:
+        """The gardener's own tasks for things of these names, and those that name nothing."""
+        found = [task for name in ("", *names) for task in self._tasks_by_name.get(name, ())]
+        return tuple(dict.fromkeys(found))
 
     @cached_property
-    def _tasks_by_frame(self) -> dict[str, list[str]]:
-        names = {name.lower(): name for name in self.plan.frames}
-        found: dict[str, list[str]] = {}
-        for task in self.plan.tasks:
-            there = task.spot.thing if task.spot and task.spot.thing in self.plan.frames else ""
-            what = task.what.lower()
-            about = {there} if there else {name for low, name in names.items() if low in what}
+    def _tasks_by_name(self) -> dict[str, list[Task]]:
+        plan, before = self.plan, self.before
+        names = {name.lower(): name for name in (*plan.frames, *plan.beds, *plan.things)}
+        if before is not None and before.plan.tasks == plan.tasks:
+            known = before.plan
+            if {*names.values()} == {*known.frames, *known.beds, *known.things}:
+                return before._tasks_by_name  # noqa: SLF001 - another season's own
+        found: dict[str, list[Task]] = {}
+        for task in plan.tasks:
+            text = f"{task.what} {task.block.head.text}".lower()
+            about = {name for low, name in names.items() if low in text}
+            if task.spot and task.spot.thing in names.values():
+                about.add(task.spot.thing)
             for name in about or {""}:
-                found.setdefault(name, []).append(task.what)
+                found.setdefault(name, []).append(task)
         return found
 
     def history(self, bed: str) -> tuple[Grown, ...]:

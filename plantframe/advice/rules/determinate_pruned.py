@@ -9,7 +9,7 @@ from typing import TYPE_CHECKING
 from plantframe.advice.climbers import kin, opening, word
 from plantframe.advice.edits import other_crop
 from plantframe.advice.findings import Finding, Rule, Words
-from plantframe.advice.mentions import is_for_plant, place_of, tasks_for
+from plantframe.advice.mentions import is_for_plant, place_of
 from plantframe.frozen import frozen
 from plantframe.language.edits import Edit, LineChange
 
@@ -47,7 +47,7 @@ def check(planting: WorkedPlanting, season: Season) -> Iterable[Finding]:
     own = planting.planting
     tasks = [
         task
-        for task in tasks_for(season, planting.holder)
+        for task in season.tasks_about(planting.holder)
         if SHOOTS.search(task.what) and _is_its(task, planting, entry, season)
     ]
     if own.leaders is None and not tasks:

@@ -17,7 +17,8 @@ from plantframe.advice.climbers import (
 from plantframe.advice.edits import other_crop, rewrite
 from plantframe.advice.findings import Finding, Rule, Words
 from plantframe.frozen import frozen
-from plantframe.season.season import Season, entry_of
+from plantframe.season.entries import entry_of
+from plantframe.season.season import Season
 from plantframe.season.units import Shown, listed
 
 if TYPE_CHECKING:

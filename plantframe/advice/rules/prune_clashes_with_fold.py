@@ -9,7 +9,7 @@ from typing import TYPE_CHECKING
 
 from plantframe.advice.climbers import is_yearly, opening, word
 from plantframe.advice.findings import Finding, Rule, Words
-from plantframe.advice.mentions import moved_to, task_day, tasks_for
+from plantframe.advice.mentions import moved_to, task_day
 from plantframe.advice.seasons import before, months_of, turned, within
 from plantframe.frozen import frozen
 from plantframe.season.units import MONTHS, day
@@ -49,7 +49,7 @@ def check(frame: WorkedFrame, season: Season) -> Iterable[Finding]:
     if frame.frame.word != "frame" or frame.structure.stands.held == "ground":
         return
     southern = frame.garden.southern
-    for task in tasks_for(season, frame.frame.name):
+    for task in season.tasks_about(frame.frame.name):
         when = task_day(task)
         if when is None or not FOLD.search(task.what) or not _names_it(task, frame):
             continue

@@ -9,8 +9,9 @@ from plantframe.advice.climbers import is_yearly, meant, opening, suited
 from plantframe.advice.edits import other_block, other_crop, other_place
 from plantframe.advice.findings import Finding, Rule, Words
 from plantframe.frozen import frozen
+from plantframe.season.entries import entry_of
 from plantframe.season.plantings import WorkedPlanting, as_range
-from plantframe.season.season import Season, entry_of
+from plantframe.season.season import Season
 from plantframe.season.units import Shown, listed, plural
 
 if TYPE_CHECKING:

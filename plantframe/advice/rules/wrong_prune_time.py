@@ -10,7 +10,7 @@ from typing import TYPE_CHECKING
 from plantframe.advice.climbers import meant, opening, word
 from plantframe.advice.edits import other_crop
 from plantframe.advice.findings import Finding, Rule, Words
-from plantframe.advice.mentions import is_for_plant, moved_to, task_day, tasks_for
+from plantframe.advice.mentions import is_for_plant, moved_to, task_day
 from plantframe.advice.seasons import before, months_of, within
 from plantframe.frozen import frozen
 from plantframe.season.entries import entry_of
@@ -62,7 +62,7 @@ def check(planting: WorkedPlanting, season: Season) -> Iterable[Finding]:
         return
     first, last = flowers
     does = "bear" if entry.grown_for == "food" else "flower"
-    for task in tasks_for(season, planting.holder):
+    for task in season.tasks_about(planting.holder):
         when, what = task_day(task), task.block.head.text
         if when is None or not CUT.search(what) or GENTLE.search(what):
             continue
