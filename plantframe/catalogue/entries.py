@@ -247,6 +247,30 @@ class Late:
 
 
 @frozen
+class Limit:
+    """What a figure of the plan must keep to, or the thing cannot be built.
+
+    fact     the figure, as sums know it: posts.count, circle
+    what     what it is, in words: the circle, poles
+    least, most   sums, "" where there is none
+    even     whether it is a count of things that go in pairs
+    when     a sum that must be true for the limit to be asked, or ""
+    because  why, after the figures
+    instead  another figure that may give way, and the sum it then comes to; or ""
+    """
+
+    fact: str
+    what: str
+    because: str
+    least: str = ""
+    most: str = ""
+    even: bool = False
+    when: str = ""
+    instead: str = ""
+    instead_to: str = ""
+
+
+@frozen
 class Planting:
     """Where planting stands in the order.
 
@@ -282,6 +306,7 @@ class Structure:
 
     part_of      looser words that may mean several kinds: trellis, wires
     fails        how it goes wrong, each in a few words
+    limits       what its figures must keep to, or it cannot be built
     clear_front  free ground it needs in front, a sum in m, and why
     ground_along, ground_across   what it covers on the ground, sums in m
     """
@@ -316,6 +341,7 @@ class Structure:
     storage: str
     care: tuple[Care, ...]
     dangers: tuple[Danger, ...]
+    limits: tuple[Limit, ...] = ()
     reviewed: str = ""
 
     @property

@@ -172,16 +172,23 @@ def _value(node: ast.expr, facts: Mapping[str, object]) -> Value:  # noqa: C901,
     raise ExpressionError(f"{ast.unparse(node)!r} has no place in a sum")
 
 
+# What it means in the garden that a function of geometry has no value.
+_NO_SHAPE: Final = {
+    "rise": "its feet stand further apart than its legs reach",
+    "hoop_arc": "its hoops have no width or no height",
+}
+
+
 def _called(name: str, figures: list[float]) -> float:
     try:
         return FUNCTIONS[name][1](*figures)
     except (OverflowError, ValueError, ZeroDivisionError):
-        raise ExpressionError(f"{name} cannot be taken of {figures[0]:.4g}") from None
+        raise ExpressionError(_NO_SHAPE.get(name, "its figures give no shape")) from None
 
 
 def _arithmetic(op: ast.operator, left: float, right: float) -> float:
     if isinstance(op, ast.Div) and right == 0:
-        raise ExpressionError("a sum divides by nothing")
+        raise ExpressionError("one of its figures is nought, and nothing can be made of that")
     return _ARITHMETIC[type(op)](left, right)
 
 

@@ -36,7 +36,7 @@ class Settled:
         return {name: how for name, how in self.origins.items() if isinstance(how, Sourced)}
 
 
-def settle(structure: Structure, said: Mapping[str, object]) -> Settled:
+def settle(structure: Structure, said: Mapping[str, object], *, leave_out: bool = False) -> Settled:
     """Settle every fact of a structure.
 
     said   what the plan says, by "word.slot" or, for a fact that is one value, "word"; in m
@@ -44,6 +44,7 @@ def settle(structure: Structure, said: Mapping[str, object]) -> Settled:
            word.section in words ("38x43 mm", "20 mm round"); a list of heights, or the two
            sides of word.size, as a tuple; several words ("chained", "pegged") as a tuple.
            A word may be another word for the same fact (poles for posts).
+    leave_out   leave out a fact whose sum cannot be taken, instead of raising ExpressionError
     Sums are tried first, from what is known already; then one value is assumed, in the order
     of the entry, and sums are tried again. So two of length, depth and height give the third.
     """
@@ -60,7 +61,9 @@ def settle(structure: Structure, said: Mapping[str, object]) -> Settled:
         values[f"said.{key.partition('.')[0]}"] = True
     slots = dict(_slots(structure))
     while slots:
-        done = _one_sum(slots, values, origins) or _one_assumed(slots, values, origins)
+        done = _one_sum(slots, values, origins, leave_out=leave_out) or _one_assumed(
+            slots, values, origins
+        )
         if done is None:
             break
     return Settled(values, origins)
@@ -102,7 +105,11 @@ def _same(name: str) -> str:
 
 
 def _one_sum(
-    slots: dict[str, Slot], values: dict[str, Value], origins: dict[str, str | Sourced]
+    slots: dict[str, Slot],
+    values: dict[str, Value],
+    origins: dict[str, str | Sourced],
+    *,
+    leave_out: bool,
 ) -> str | None:
     """Settle every slot that is said or that a sum gives; the last one's name, or None."""
     done = None
@@ -113,8 +120,14 @@ def _one_sum(
             continue
         for way in tried:
             if isinstance(way, str) and _can(way, values):
-                for name, value in _spread(key, evaluate(way, values)):
-                    values[name], origins[name] = value, way
+                try:
+                    found = evaluate(way, values)
+                except ExpressionError:
+                    if not leave_out:
+                        raise
+                else:
+                    for name, value in _spread(key, found):
+                        values[name], origins[name] = value, way
                 del slots[key]
                 done = key
                 break

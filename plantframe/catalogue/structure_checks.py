@@ -6,6 +6,7 @@ from typing import TYPE_CHECKING, Final
 
 from plantframe.catalogue.expressions import names_in
 from plantframe.catalogue.facts import key_of
+from plantframe.catalogue.limits import broken
 from plantframe.catalogue.mistakes import ExpressionError
 from plantframe.catalogue.words import (
     BLOCKS,
@@ -35,7 +36,7 @@ ALWAYS: Final = frozenset({"use", "care", "down"})
 
 def structure_faults(structure: Structure) -> Iterator[str]:
     """Everything that is wrong with a structure's entry, each in one sentence."""
-    for check in (words, sums, order, dangers, trial):
+    for check in (words, sums, order, dangers, limits, trial):
         yield from check(structure)
 
 
@@ -136,6 +137,9 @@ def _expressions(structure: Structure) -> Iterator[tuple[str, str]]:
     yield "ground, along", structure.ground_along
     yield "ground, across", structure.ground_across
     yield "clear", structure.clear_front
+    for limit in structure.limits:
+        of_limit = (limit.least, limit.most, limit.when, limit.instead_to)
+        yield from ((f"limits, {limit.fact}", text) for text in of_limit if text)
     yield from _of_work(structure)
 
 
@@ -187,6 +191,19 @@ def dangers(structure: Structure) -> Iterator[str]:
         for at in danger.at:
             if at not in places:
                 yield f"dangers, {danger.kind}: there is no step {at!r}"
+
+
+def limits(structure: Structure) -> Iterator[str]:
+    """A limit bounds a fact of the entry, and what the entry itself assumes keeps to it."""
+    known = _known(structure) | HEAD
+    for limit in structure.limits:
+        if not (limit.least or limit.most or limit.even):
+            yield f"limits, {limit.fact}: it says neither least nor most nor even"
+        for fact in (limit.fact, limit.instead):
+            if fact and fact not in known:
+                yield f"limits: {fact} is no fact of this entry"
+    for one in broken(structure, {}):
+        yield f"limits, {one.limit.fact}: what the entry itself assumes does not keep to it"
 
 
 def trial(structure: Structure) -> Iterator[str]:

@@ -11,6 +11,7 @@ from plantframe.catalogue.entries import (
     Fact,
     Hold,
     Late,
+    Limit,
     Part,
     Place,
     Planting,
@@ -79,6 +80,7 @@ def structure_from(raw: object, file: str) -> Structure:
         storage=page.text("storage"),
         care=tuple(_care(inner, minutes) for _, inner in page.pages("care")),
         dangers=dangers,
+        limits=_one_or_more(page, "limits", _limit),
         reviewed=page.text("reviewed"),
     )
     for inner_page in (clear, ground):
@@ -286,6 +288,25 @@ def _late(page: Page) -> Late:
     late = Late(inner.needed("step"), inner.needed("because"))
     inner.done()
     return late
+
+
+def _limit(page: Page) -> Limit:
+    instead = page.page("instead")
+    limit = Limit(
+        fact=page.needed("fact"),
+        what=page.needed("what"),
+        because=page.needed("because"),
+        least=page.expression("least"),
+        most=page.expression("most"),
+        even=page.flag("even"),
+        when=page.expression("if"),
+        instead=instead.needed("fact") if instead else "",
+        instead_to=instead.expression("to") if instead else "",
+    )
+    if instead:
+        instead.done()
+    page.done()
+    return limit
 
 
 def _planting(page: Page) -> Planting:

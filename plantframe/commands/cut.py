@@ -243,7 +243,7 @@ def _savings(lot: Lot, cutting: Cutting) -> list[str]:
         )
         said.append(
             f"Made {tape.says(lot.shorter.to)} instead of {tape.says(lot.shorter.length)}, the "
-            f"pieces fit the boards with their cuts, and {how}; if nothing else hangs on that length."
+            f"pieces fit the boards, cuts and all, and {how}; if nothing else hangs on it."
         )
     if lot.ripping_old_saves > 0:
         what = f"{lot.ripping_old_saves:.2f}" if lot.priced else "wood"

@@ -157,8 +157,8 @@ def of_frame(answers: Answers, frame: WorkedFrame) -> list[Working]:
                 f"{shown.hanging_bare(load.carried)}: {two_figures(ratio.middle)} "
                 f"(from {two_figures(ratio.low)} to {two_figures(ratio.high)}). "
                 f"Silent below {TIGHT}, a note to {LIKELY}.",
-                f"The weight: {own or _from(weight)}. The {load.part}: sum, with limits of stress and bow "
-                "that are an estimate tuned to practice.",
+                f"The weight: {own or _from(weight)}. The {load.part}: sum, with limits of stress "
+                "and bow that are an estimate tuned to practice.",
             )
         )
     if push is not None:

@@ -154,7 +154,7 @@ def _component(event: Event, today: date) -> Component:
     one.add("sequence", max((today - FIRST_NUMBER).days, 0))
     one.add("dtstart", event.day)
     one.add("dtend", event.day + timedelta(days=1))
-    one.add("summary", _clean(event.title))
+    one.add("summary", _clean(event.title) or event.kind)
     one.add("description", _clean(event.text))
     one.add("categories", [event.kind])
     one.add("transp", "TRANSPARENT")

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import itertools
 from typing import TYPE_CHECKING, Final
 
 from plantframe.catalogue import reading as catalogue
@@ -81,7 +82,7 @@ def _rail_levels(subject: Subject) -> list[float]:
     return sorted({round(place.y[0], 3) for place in places})
 
 
-# ---- holes for pins -------------------------------------------------------------------------------
+# ---- holes for pins ------------------------------------------------------------------------------
 def _pin_hole(subject: Subject, room_mm: float) -> Drawing | None:
     """The end of a bar from above, with the hole for its pin and the lap that is sawn away."""
     bar, nails = subject.worked.pieces.get("bar"), _nails()
@@ -128,7 +129,7 @@ def _break(drawing: Drawing, x: float, top: float, thick: float) -> None:
         (x - 1.5, top + thick * 0.6),
         (x, top + thick),
     ]
-    for start, end in zip(points, points[1:], strict=False):
+    for start, end in itertools.pairwise(points):
         drawing.line(start, end, FINE)
 
 

@@ -18,6 +18,7 @@ INCHES: Final = {
     48: "¼ in to the foot",
     64: "3/16 in to the foot",
     96: "⅛ in to the foot",
+    128: "3/32 in to the foot",
     192: "1/16 in to the foot",
 }
 LARGEST_M: Final = 10_000.0  # what is larger has a slip in its line

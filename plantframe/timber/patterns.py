@@ -139,8 +139,10 @@ class Patterns:
 
     # -- answers --------------------------------------------------------------------------------
     def prices(self) -> Prices:
-        """Solve with any numbers, and read the shadow prices."""
+        """Solve with any numbers, and read the shadow prices; of no value where that cannot be."""
         self.highs.run()
+        if not feasible(self.highs):
+            return Prices(INFINITE, (0.0,) * self.pieces, (0.0,) * self.stocks)
         dual = list(self.highs.getSolution().row_dual)
         return Prices(
             self.highs.getInfo().objective_function_value,

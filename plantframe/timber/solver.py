@@ -30,10 +30,10 @@ if TYPE_CHECKING:
 
 ROUNDS: Final = 500  # of adding ways; garden lists take some dozens
 TRIES: Final = 150  # sets of boards that are tried
-TURNS: Final = 3  # beginnings of one dive
+TURNS: Final = 4  # dives from the same boards, each with other choices
 OTHERS: Final = 12  # stocks of which fewest and most are tried, at the same cost
 FEW_NODES: Final = 5  # branches of one short search for whole numbers
-NODES: Final = 100  # of a long one
+WORK: Final = 600_000  # of a long one: branches times ways to cut
 LISTED: Final = (500, 2000, 5000)  # ways that are listed at once, where a search needs more
 ABOVE: Final = 4  # dearer sets of boards that are tried where the cheapest stays undecided
 TINY: Final = 1e-6
@@ -177,33 +177,40 @@ class _Search:
         self, numbers: Sequence[int], costs: Sequence[int], bound: int, cap: int | None
     ) -> bool:
         """Try to cut the pieces from these boards, then from others that cost no more."""
-        if self._dived(numbers) or self._any(bound, cap, FEW_NODES)[0]:
+        if self._dived(numbers, TURNS) or self._any(bound, cap, FEW_NODES)[0]:
             return True
         tried = {tuple(numbers)}
         for choice in self.boards.choices(OTHERS):
             others = self.boards.other(costs, bound, choice)
             if others is not None and others not in tried:
                 tried.add(others)
-                if self._could_give(others) and self._dived(others):
+                if self._could_give(others) and self._dived(others, TURNS):
                     break
-        return self._sum(costs) <= bound or self._any(bound, cap, NODES)[0]
+        return self._sum(costs) <= bound or self._any(bound, cap, 10 * FEW_NODES)[0]
 
-    def _dived(self, numbers: Sequence[int]) -> bool:
-        for turn in range(TURNS):
-            sticks = dive(self.sawing, self.patterns, numbers, turn)
+    def _dived(self, numbers: Sequence[int], turns: int) -> bool:
+        """Settle sticks from these boards."""
+        self.patterns.limit()
+        self.patterns.from_boards(numbers)
+        for turn in range(turns):
+            sticks = dive(self.sawing, self.patterns, turn)
             if sticks:
                 self._keep(sticks)
                 return True
         return False
 
     def _any(self, bound: int, cap: int | None, nodes: int) -> tuple[bool, bool]:
-        """Try to cut them from any boards within the limits; whether it went, whether it cannot."""
+        """Search any boards within the limits; whether it went, whether it cannot."""
+        self._allow(bound, cap)
+        return self._tried(nodes)
+
+    def _allow(self, bound: int, cap: int | None) -> None:
+        """Any boards that cost no more than the bound; or no more than the cap, and as few."""
         if cap is None:
             self.patterns.limit(cost=bound + 0.5)
         else:
             self.patterns.limit(cost=cap + 0.5, count=bound + 0.5)
         self.patterns.from_any()
-        return self._tried(nodes)
 
     def _tried(self, nodes: int) -> tuple[bool, bool]:
         """Search in whole numbers; whether nothing stays short, and whether something must."""
@@ -246,7 +253,7 @@ class _Search:
                 share /= 2
             else:
                 continue
-            done, cannot = self._any(bound, cap, NODES)
+            done, cannot = self._any(bound, cap, WORK // len(self.patterns.ways))
             if done:
                 return False
             if share == gap:

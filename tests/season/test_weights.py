@@ -3,12 +3,15 @@
 from __future__ import annotations
 
 from datetime import date
+from typing import TYPE_CHECKING
 
 import pytest
 
 from plantframe.answers.answers import answers_to
-from plantframe.mechanics.ranges import Range
 from plantframe.season.weights import box_kg, wood_named
+
+if TYPE_CHECKING:
+    from plantframe.mechanics.ranges import Range
 
 PLAN = """garden Barn End, 2027
   place 52 N, 1 W

@@ -18,7 +18,6 @@ from plantframe.advice.edits import other_crop, rewrite
 from plantframe.advice.findings import Finding, Rule, Words
 from plantframe.frozen import frozen
 from plantframe.season.entries import entry_of
-from plantframe.season.season import Season
 from plantframe.season.units import Shown, listed
 
 if TYPE_CHECKING:
@@ -28,6 +27,7 @@ if TYPE_CHECKING:
     from plantframe.language.edits import Edit
     from plantframe.season.frames import WorkedFrame
     from plantframe.season.plantings import WorkedPlanting
+    from plantframe.season.season import Season
 
 TALL_M = 1.2  # a frame from here up is put up for something that climbs
 CLIMBS = frozenset({"climber", "leaner"})

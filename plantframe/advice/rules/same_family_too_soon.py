@@ -11,7 +11,6 @@ from plantframe.advice.findings import Finding, Rule, Words
 from plantframe.frozen import frozen
 from plantframe.season.entries import entry_of
 from plantframe.season.plantings import WorkedPlanting, as_range
-from plantframe.season.season import Season
 from plantframe.season.units import Shown, listed, plural
 
 if TYPE_CHECKING:
@@ -20,6 +19,7 @@ if TYPE_CHECKING:
     from plantframe.catalogue.entries import Plant
     from plantframe.language.edits import Edit
     from plantframe.plan.things import Bed, Grown
+    from plantframe.season.season import Season
 
 USUAL_YEARS = 3  # where an entry of the catalogue gives none (common practice, no source)
 MOST_BEDS = 3
