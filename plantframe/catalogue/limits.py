@@ -20,7 +20,7 @@ HAIR = 1e-3  # m or pieces: figures that differ by less are one figure
 
 @frozen
 class Broken:
-    """A limit that is not kept: the figure, and the bound it passes (None where it is odd).
+    """A limit that is not kept: the figure, and the bound it goes beyond (None where it is odd).
 
     said      whether the plan gives the figure itself
     instead   what the other figure would have to be, or None
