@@ -33,6 +33,7 @@ if TYPE_CHECKING:
     from plantframe.season.frames import WorkedFrame
     from plantframe.season.work import FrameStep
 
+NEAR_MINUTES: Final = 5.0  # to which the whole is rounded
 SHORT_BY: Final = 0.1  # of its depth a post may stand short (common practice, no source)
 
 
@@ -147,9 +148,9 @@ def _asides(
     found = [
         Aside("Pieces", _pieces(subject)) if subject else None,
         Aside("Carry to the bed", _tools(steps, there=True)),
-        Aside("Stays at the bench or the house", _tools(steps, there=False)),
-        Aside("It is true when", checks_of(subject)) if subject else None,
-        Aside("If a post will not go down", (_stuck(subject),)) if subject else None,
+        Aside("Stays at the house", _tools(steps, there=False)),
+        Aside("It is true if", checks_of(subject)) if subject else None,
+        Aside("A post stuck short", (_stuck(subject),)) if subject else None,
         Aside("In all", _in_all(order, rows)),
     ]
     return tuple(aside for aside in found if aside and any(aside.lines))
@@ -186,8 +187,10 @@ def _in_all(order: Sequence[Job], rows: Sequence[Row]) -> tuple[str, ...]:
     lines = []
     spent = [job.minutes for job in order if job.minutes]
     if spent:
-        whole = sum(low for low, _ in spent), sum(high for _, high in spent)
-        lines.append(f"{minutes_words(whole)}, an estimate")
+        low, high = (
+            NEAR_MINUTES * round(sum(one) / NEAR_MINUTES) for one in zip(*spent, strict=True)
+        )
+        lines.append(f"about {minutes_words((low, high))}, an estimate")
     if two := [str(row.number) for row in rows if row.hands > 1]:
         lines.append(f"two pairs of hands for {_steps(two)}")
     else:

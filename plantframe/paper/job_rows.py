@@ -102,4 +102,4 @@ def place_words(frame: WorkedFrame) -> str:
 
 def copy_back(block: str, called: str) -> str:
     """The line of the plan that a tick becomes."""
-    return f"A tick goes back into the plan under “{block}” as a line: done {called}, {A_DAY}"
+    return f"A tick becomes a line under “{block}” in the plan: done {called}, {A_DAY}"

@@ -12,7 +12,7 @@ from plantframe.frozen import frozen
 from plantframe.paper.elevation import front
 from plantframe.paper.scale import TooLargeError
 from plantframe.paper.sheet import Danger
-from plantframe.paper.text import folded
+from plantframe.paper.text import BOLD, folded
 
 if TYPE_CHECKING:
     from collections.abc import Iterator, Sequence
@@ -22,20 +22,21 @@ if TYPE_CHECKING:
 
 POINT_MM: Final = 0.3528
 LINE_EM: Final = 1.3
-SIZES_PT: Final = (11.0, 10.5, 10.0, 9.5, 9.0)
+SIZES_PT: Final = (13.0, 12.0, 11.0, 10.5, 10.0, 9.5, 9.0)
 LARGE_PT: Final = (16.0, 15.0, 14.0)
 # Heights of the front view that are tried, mm.
 DRAWINGS_MM: Final = (78.0, 66.0, 54.0, 44.0)
 LARGE_DRAWINGS_MM: Final = (66.0, 54.0)
-SPARE: Final = 0.97  # of a page that is filled
+SPARE: Final = 0.98  # of a page that is filled
 
 # Widths that the pages' style gives, mm.
+MARGIN_MM: Final = 10.0
 NUMBERS_MM: Final = 56.0
 GUTTER_MM: Final = 4.0
-TICK_MM: Final = 15.0
-PEOPLE_MM, TIME_MM, TOOLS_MM = 15.0, 20.0, 36.0
+ASIDE_MM: Final = 34.0
+TICK_MM: Final = 13.0
+WITH_MM: Final = 42.0
 ROUNDS_SAY_MM: Final = 74.0
-ASIDES: Final = 3
 LABELS: Final = 2
 LABEL_LEAST_MM: Final = 34.0
 
@@ -49,8 +50,11 @@ class Paper:
     height_mm: float
 
 
-A4: Final = Paper("A4", 186.0, 275.0)
-LETTER: Final = Paper("letter", 191.0, 257.0)
+Drawn = tuple["Drawing | None", str]
+"""A drawing, or none, and what stands under it."""
+
+A4: Final = Paper("A4", 190.0, 277.0)
+LETTER: Final = Paper("letter", 195.9, 259.4)
 
 
 @frozen
@@ -81,16 +85,27 @@ class Page:
 def pages_of(sheet: Sheet, paper: Paper, *, large: bool = False) -> tuple[Page, ...]:
     """The pages of a sheet: one, unless there is more to say than a page holds."""
     room = paper.height_mm * SPARE
-    for drawing, caption in _drawings(sheet, paper, large=large):
-        for type_pt in LARGE_PT if large else SIZES_PT:
-            height = _Heights(paper, type_pt)
-            whole = height.fixed(sheet, sheet.dangers, drawing) + height.body(sheet)
-            if whole <= room:
-                return (_page(sheet, 1, 1, type_pt, sheet.rows, sheet.labels, drawing, caption),)
+    drawings = list(_drawings(sheet, paper, large=large))
+    sizes = LARGE_PT if large else SIZES_PT
+    for type_pt, (drawing, caption) in _tries(sizes, drawings):
+        height = _Heights(paper, type_pt)
+        whole = height.fixed(sheet, sheet.dangers, drawing) + height.body(sheet)
+        if whole <= room:
+            return (_page(sheet, 1, 1, type_pt, sheet.rows, sheet.labels, drawing, caption),)
     return _several(sheet, paper, LARGE_PT[-1] if large else SIZES_PT[2], large=large)
 
 
-def _drawings(sheet: Sheet, paper: Paper, *, large: bool) -> Iterator[tuple[Drawing | None, str]]:
+def _tries(sizes: Sequence[float], drawings: Sequence[Drawn]) -> Iterator[tuple[float, Drawn]]:
+    """Type and drawing in the order they are tried: large type first, then a large drawing.
+
+    The smallest drawing and the smallest type come last: neither is good to read in the rain.
+    """
+    if len(drawings) > 1:
+        yield from ((size, one) for size in sizes[:-1] for one in drawings[:-1])
+    yield from ((size, one) for size in sizes for one in drawings)
+
+
+def _drawings(sheet: Sheet, paper: Paper, *, large: bool) -> Iterator[Drawn]:
     """The drawing of a sheet in the sizes that may do, largest first."""
     if sheet.subject is None:
         yield sheet.drawing, sheet.caption
@@ -131,7 +146,7 @@ def _several(sheet: Sheet, paper: Paper, type_pt: float, *, large: bool) -> tupl
     """The rows shared out over as many pages as they need; each page takes at least one."""
     drawing, caption = list(_drawings(sheet, paper, large=large))[-1]
     height = _Heights(paper, type_pt)
-    room = paper.height_mm * SPARE
+    room = paper.height_mm * SPARE - height.line_mm  # for the number of the sheet
     shares: list[list[Row]] = [[]]
     used = height.fixed(sheet, sheet.dangers, drawing)
     for place, row in enumerate(sheet.rows):
@@ -202,7 +217,7 @@ class _Heights:
 
     def body(self, sheet: Sheet) -> float:
         """All rows, or all labels."""
-        head = self.line_mm * 1.4 if sheet.rows else 0.0
+        head = self.line_mm if sheet.columns else 0.0
         days = sum(self.day_line(sheet.rows, place) for place in range(len(sheet.rows)))
         rows = sum(self.row(row, sheet) for row in sheet.rows)
         return head + days + rows + self.labels(sheet.labels)
@@ -216,65 +231,67 @@ class _Heights:
     def head(self, sheet: Sheet) -> float:
         """Title, what it is, and the stamp that shows a stale sheet."""
         wide = self.paper.width_mm
-        title = self.text(f"{sheet.title} {sheet.kind}", wide, 1.9)
+        title = self.text(f"{sheet.title} {sheet.kind}", wide / BOLD, 1.9)
         about = sum(self.text(line, wide) for line in sheet.about)
-        return title + about + self.text(_stamp_words(sheet), wide, 0.9) + self.em_mm * 1.2
+        return title + about + self.text(_stamp_words(sheet), wide, 0.9) + self.em_mm * 0.9
 
     def dangers(self, dangers: Sequence[Danger]) -> float:
         """The box of cautions."""
         if not dangers:
             return 0.0
-        wide = self.paper.width_mm - 26.0
-        lines = sum(self.text(f"{one.says} {one.rows}", wide) for one in dangers)
-        return lines + self.em_mm * 1.6
+        wide = self.paper.width_mm - self.em_mm * 7.0
+        lines = sum(self.text(f"{_numbers(one)} {one.says}", wide) for one in dangers)
+        return lines + self.em_mm + 1.4
 
     def top(self, sheet: Sheet, drawing: Drawing | None) -> float:
         """Numbers beside the front view, or over a drawing that takes the whole width."""
         beside = sheet.subject is not None
         narrow = NUMBERS_MM if beside else self.paper.width_mm / 3
         each = [
-            self.em_mm * 3.0 + self.text(one.says, narrow - 6.0, 0.9) + self.em_mm * 0.9
+            self.text(one.value, (narrow - 4.0) / BOLD, 2.02)
+            + self.text(one.says, narrow - 4.0, 0.9)
+            + self.em_mm * 0.6
             for one in sheet.numbers
         ]
-        numbers = (sum(each) if beside else max(each, default=0.0)) + self.em_mm * 0.5
-        drawn = drawing.height_mm + self.line_mm * 1.3 if drawing is not None else 0.0
+        numbers = sum(each) if beside else max(each, default=0.0)
+        drawn = drawing.height_mm + self.line_mm if drawing is not None else 0.0
         return (max(numbers, drawn) if beside else numbers + drawn) + self.em_mm * 0.5
 
     def asides(self, asides: Sequence[Aside]) -> float:
-        """The short lists, three beside each other."""
-        wide = (self.paper.width_mm - (ASIDES - 1) * GUTTER_MM) / ASIDES - 3.0
-        each = [
-            self.text(one.title, wide)
-            + sum(self.text(line, wide - 3.0) + self.em_mm * 0.15 for line in one.lines)
-            + self.em_mm * 0.8
-            for one in asides
-        ]
-        return sum(max(each[place : place + ASIDES]) for place in range(0, len(each), ASIDES))
+        """The short lists, each beside its heading."""
+        wide = self.paper.width_mm - ASIDE_MM - 2.0
+        return (
+            sum(
+                max(self.text("; ".join(one.lines), wide), self.text(one.title, ASIDE_MM / BOLD))
+                + self.em_mm * 0.15
+                for one in asides
+            )
+            + self.em_mm * 0.5
+        )
 
     def row(self, row: Row, sheet: Sheet) -> float:
         """A line to tick, with its notes."""
+        notes = [f"{label}: {words}." if label else f"{words}." for label, words in row.notes]
+        signs = " ▲" * row.danger + " ■" * row.stop
+        says = " ".join([f"{row.says} {row.state}{signs}", *notes])
+        hands = f"{row.hands} people, " if row.hands > 1 else ""
+        aside = f"{hands}{row.time}; {row.tools}"
         if sheet.columns:
-            wide = ROUNDS_SAY_MM - TICK_MM
-            aside = 0.0
-        else:
-            wide = self.paper.width_mm - TICK_MM - PEOPLE_MM - TIME_MM - TOOLS_MM - 6.0
-            aside = max(
-                self.text(row.tools, TOOLS_MM - 3.0, 0.9), self.text(row.time, TIME_MM - 2.0)
-            )
-        extra = [f"{row.time}, {row.tools}"] if sheet.columns and (row.time or row.tools) else []
-        notes = [f"{label}: {words}" if label else words for label, words in row.notes]
-        says = f"{row.says} {row.state} ▲ ■"
-        told = self.text(says, wide) + sum(self.text(one, wide, 0.95) for one in (*notes, *extra))
-        return max(told, aside, self.em_mm * 1.5) + self.em_mm * 0.55
+            wide = ROUNDS_SAY_MM - TICK_MM - 1.5
+            told = self.text(says, wide) + self.text(aside, wide)
+            boxes = self.em_mm * 1.1 * max(row.weeks, default=0)
+            return max(told, boxes, self.em_mm * 1.5) + self.em_mm * 0.7
+        told = self.text(says, self.paper.width_mm - TICK_MM - WITH_MM - 1.5)
+        return max(told, self.text(aside, WITH_MM), self.em_mm * 1.4) + self.em_mm * 0.5
 
     def labels(self, labels: Sequence[tuple[str, ...]]) -> float:
         """Labels, two beside each other."""
         wide = self.paper.width_mm / LABELS - 10.0
         each = [
             max(
-                self.text(one[0], wide, 1.6)
+                self.text(one[0], wide / BOLD, 1.6)
                 + sum(self.text(line, wide) for line in one[1:])
-                + self.em_mm * 1.6,
+                + self.em_mm,
                 LABEL_LEAST_MM,
             )
             for one in labels
@@ -283,9 +300,15 @@ class _Heights:
 
     def foot(self, sheet: Sheet) -> float:
         """What becomes of the ticks."""
-        lines = self.text(sheet.back, self.paper.width_mm) if sheet.back else 0.0
-        return lines + self.line_mm + self.em_mm
+        return self.text(sheet.back, self.paper.width_mm) + self.em_mm * 0.5 if sheet.back else 0.0
+
+
+def _numbers(danger: Danger) -> str:
+    return ", ".join(str(number) for number in danger.rows)
 
 
 def _stamp_words(sheet: Sheet) -> str:
-    return f"{sheet.garden} · {sheet.file} · printed for {sheet.today} · mark {sheet.mark} · sheet"
+    return (
+        f"{sheet.garden} · {sheet.file} · printed for 30 September 2027 · mark MMMM "
+        "(a newer print with another mark: throw this one away)"
+    )

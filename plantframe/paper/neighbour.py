@@ -71,9 +71,9 @@ def neighbour_sheet(answers: Answers, jobs: Jobs) -> Sheet | None:
 
 def _notes(job: Job) -> tuple[tuple[str, str], ...]:
     often = every_words(job.every_days, None) if job.every_days else job.whenever
-    notes = [("", often)] if often else []
+    notes = [("", sentence(often))] if often else []
     if job.place:
-        notes.append(("", job.place))
+        notes.append(("", sentence(job.place)))
     return tuple(notes)
 
 

@@ -30,14 +30,13 @@ def rendered(template: str, paper: Paper, **told: object) -> str:
     environment = _environment()
     style = environment.get_template("paper.css").render(
         paper_name=paper.name,
+        margin_mm=layout.MARGIN_MM,
         paper_mm=paper.width_mm,
         gutter_mm=layout.GUTTER_MM,
         numbers_mm=layout.NUMBERS_MM,
-        asides=layout.ASIDES,
+        aside_mm=layout.ASIDE_MM,
         tick_mm=layout.TICK_MM,
-        people_mm=layout.PEOPLE_MM,
-        time_mm=layout.TIME_MM,
-        tools_mm=layout.TOOLS_MM,
+        with_mm=layout.WITH_MM,
         rounds_say_mm=layout.ROUNDS_SAY_MM - layout.TICK_MM,
         labels=layout.LABELS,
         label_least_mm=layout.LABEL_LEAST_MM,

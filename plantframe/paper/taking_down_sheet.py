@@ -53,7 +53,7 @@ def taking_down_sheet(answers: Answers, jobs: Jobs, frame: WorkedFrame) -> Sheet
     left = [job for job in order if job.id in known.open]
     found = [
         Aside("Where it goes", _sentences(frame.structure.storage if frame.structure else "")),
-        Aside("Look each part over and write down what you find", _to_look_at(frame)),
+        Aside("Look it over, write", _to_look_at(frame)),
     ]
     return Sheet(
         TAKING_DOWN,

@@ -66,12 +66,12 @@ def round_rows(jobs: Sequence[Job]) -> tuple[Row, ...]:
     columns = columns_of(jobs)
     rows = []
     for number, job in enumerate(jobs, 1):
-        notes = [("", often(job))] if often(job) else []
+        notes = [("", sentence(often(job)))] if often(job) else []
         if job.planned and job.every_days is None:
             by = f"{day(job.planned)}"
             if job.latest and job.latest != job.planned:
                 by += f", {day(job.latest)} at latest"
-            notes.append(("", by))
+            notes.append(("", sentence(by)))
         notes += [("not yet", job.dont_yet)] if job.dont_yet else []
         notes += [("mind", danger) for danger in job.dangers]
         rows.append(
