@@ -6,7 +6,7 @@ from functools import partial
 from typing import TYPE_CHECKING
 
 from plantframe.advice.climbers import word
-from plantframe.advice.edits import rewrite, set_fact
+from plantframe.advice.edits import rewrite, set_fact, together
 from plantframe.advice.findings import Finding, Rule, Words
 from plantframe.advice.heights import standing
 from plantframe.frozen import frozen
@@ -110,7 +110,14 @@ def _ways_out(frame: WorkedFrame, fault: str, least_m: float) -> Iterable[Edit]:
     shown = Shown(imperial)
     fact = frame.frame.fact("headroom")
     if fact is not None:
-        yield rewrite(fact, {"length": shown.typed(high)})
+        higher = rewrite(fact, {"length": shown.typed(high)})
+        wide = frame.figure("wide")
+        if wide is not None and frame.is_said("wide") and wide < TWO_ABREAST_M - GRACE_M:
+            # too narrow as well: a higher one alone would only be told of the next
+            wider = set_fact(frame.frame, "wide", "wide 4 ft" if imperial else "wide 1.2 m")
+            yield together(f"{higher.says}  and  {wider.says}", higher, wider)
+            return
+        yield higher
     else:
         yield from standing(frame, high)
         if not frame.is_said("posts.up") and not frame.is_said("posts.length"):
