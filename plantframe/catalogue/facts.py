@@ -47,7 +47,57 @@ def settle(structure: Structure, said: Mapping[str, object], *, leave_out: bool 
     leave_out   leave out a fact whose sum cannot be taken, instead of raising ExpressionError
     Sums are tried first, from what is known already; then one value is assumed, in the order
     of the entry, and sums are tried again. So two of length, depth and height give the third.
+    Where only the length of a row is said, the usual bay gives how many bays there are, and the
+    row then gives how long each is: 5 m are three bays of 1.67 m, not of 2.4 m.
     """
+    settled = _settled(structure, said, {}, leave_out=leave_out)
+    fitted = _bays_that_fit(structure, settled)
+    return settled if fitted is None else _settled(structure, said, fitted, leave_out=leave_out)
+
+
+_BAY: Final = "bays.length"
+_FITS: Final = "long / bays.count"
+
+
+def _bays_that_fit(structure: Structure, settled: Settled) -> dict[str, float] | None:
+    """The length of bay that fills the row said, where that length was only assumed."""
+    bays = structure.facts.get("bays")
+    ways = bays.slots.get("length", ()) if bays else ()
+    counted = settled.origins.get("bays.count")
+    if _FITS not in ways or not isinstance(counted, str) or "long" not in _names_in(counted):
+        return None
+    if not _is_free(_BAY, settled.origins):
+        return None
+    try:
+        fitted = evaluate(_FITS, settled.values)
+    except ExpressionError:
+        return None
+    return {_BAY: float(fitted)} if not isinstance(fitted, str) else None
+
+
+def _names_in(way: str) -> frozenset[str]:
+    """The names a sum asks for; none where it is no sum but the word for what the plan says."""
+    return frozenset() if way == SAID else names_in(way)
+
+
+def _is_free(key: str, origins: Mapping[str, str | Sourced]) -> bool:
+    """Whether a figure is assumed, or a sum of nothing but what is assumed."""
+    how = origins.get(key)
+    if isinstance(how, Sourced):
+        return True
+    if how is None or how == SAID:
+        return False
+    names = names_in(how)
+    return bool(names) and all(_is_free(name, origins) for name in names)
+
+
+def _settled(
+    structure: Structure,
+    said: Mapping[str, object],
+    fitted: Mapping[str, float],
+    *,
+    leave_out: bool,
+) -> Settled:
     values: dict[str, Value] = {}
     origins: dict[str, str | Sourced] = {}
     facts = {key_of(word): fact for word, fact in structure.facts.items()}
@@ -59,6 +109,8 @@ def settle(structure: Structure, said: Mapping[str, object], *, leave_out: bool 
                 continue  # a count that was typed outweighs the number of heights typed
             values[one], origins[one] = figure, SAID
         values[f"said.{key.partition('.')[0]}"] = True
+    for name, length in fitted.items():
+        values[name], origins[name] = length, _FITS
     slots = dict(_slots(structure))
     while slots:
         done = _one_sum(slots, values, origins, leave_out=leave_out) or _one_assumed(

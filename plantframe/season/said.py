@@ -102,10 +102,17 @@ def _take(word: str, fact: Fact, garden: Garden, out: dict[str, object]) -> list
             words.append(value)
             out[f"{word}.{slot.name}"] = " ".join(words)
         elif (plain := _plain(slot)) is not None:
+            if slot.name == "count" and isinstance(plain, float) and _in_pairs(fact):
+                plain *= 2  # three pairs of poles are six poles
             out[_key(word, slot, fact)] = plain
     if not any(name == word or name.startswith(f"{word}.") for name in out):
         out[word] = True
     return heights
+
+
+def _in_pairs(fact: Fact) -> bool:
+    """Whether a line counts pairs: `3 pairs of poles`."""
+    return any(words in fact.text.lower() for words in ("pairs of ", "pair of "))
 
 
 def _take_section(word: str, section: Section, garden: Garden, out: dict[str, object]) -> None:

@@ -105,3 +105,26 @@ def test_a_net_hung_on_poles_leaves_their_own_figures_alone() -> None:
     bare = settle(kind("wigwam"), {"circle": 1.0}).values
     with_net = settle(kind("wigwam"), {"circle": 1.0, "net.size": (1.8, 3.0)}).values
     assert {name: with_net[name] for name in bare} == dict(bare)
+
+
+@pytest.mark.parametrize(
+    ("name", "long", "bays", "length"),
+    [("net frame", 5.0, 3, 5 / 3), ("cane wires", 9.0, 3, 3.0), ("picket fence", 10.0, 5, 2.0)],
+)
+def test_bays_fill_the_row_that_is_said(name: str, long: float, bays: int, length: float) -> None:
+    values = settle(kind(name), {"long": long}).values
+    assert values["bays.count"] == bays
+    assert values["bays.length"] == pytest.approx(length)
+
+
+def test_a_bay_that_is_said_is_not_made_to_fit() -> None:
+    # a row of 5 m and bays of 2.4 m do not agree: that is for the advice to say
+    values = settle(kind("net frame"), {"long": 5.0, "bays.length": 2.4}).values
+    assert (values["bays.count"], values["bays.length"]) == (3, 2.4)
+
+
+def test_rails_are_cut_to_the_bays_of_the_row_that_is_said() -> None:
+    # 12 m in five bays of 2.4 m, and 12 cm more for the two ends in the mortises
+    values = settle(kind("mortised fence"), {"long": 12.0}).values
+    assert values["bays.count"] == 5
+    assert values["rails.length"] == pytest.approx(2.52)
