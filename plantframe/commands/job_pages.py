@@ -148,7 +148,7 @@ def weeks(answers: Answers, jobs: Jobs, _given: argparse.Namespace, screen: Scre
     if not jobs.sharing.crew.named:
         screen.wrapped(
             "The plan names nobody: two pairs of hands are reckoned with. A line such as "
-            "`person Nell, lifts 15 kg` under the garden says who there is.",
+            "`person Maud, lifts 15 kg` under the garden says who there is.",
             "",
         )
     if not jobs.sharing.said:

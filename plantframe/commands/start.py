@@ -23,7 +23,7 @@ ONCE = (
     ("free", "HOURS", "when there is time: Saturday 6 h, Wednesday 2 h"),
 )
 AGAIN = (
-    ("person", "people", "who works there: Nell, lifts 15 kg"),
+    ("person", "people", "who works there: Maud, lifts 15 kg"),
     ("bed", "beds", "a bed: Long Bed, 1.2 m x 7.5 m"),
     ("grow", "plants", "what shall climb: runner bean"),
 )

@@ -35,7 +35,7 @@ QUESTIONS = (
     ("place", "Where is it? Latitude and longitude will do, as 52.1 N, 1.4 W", False),
     ("last_frost", "When is the last frost, on average? As 6 May, or none", False),
     ("first_frost", "And the first of autumn? As 12 October", False),
-    ("people", "Who works there? As Nell, lifts 15 kg; an empty line ends", True),
+    ("people", "Who works there? As Maud, lifts 15 kg; an empty line ends", True),
     ("free", "When is there time for building? As Saturday 6 h", False),
     ("beds", "A bed: its name and size, as Long Bed, 1.2 m x 7.5 m; an empty line ends", True),
     ("plants", "What shall climb there? As runner bean; an empty line ends", True),
@@ -53,7 +53,7 @@ def first_plan(told: Told, today: date) -> str:
     )
     lines.append(_frost(told))
     lines += [f"  person {_line(one)}" for one in told.people] or [
-        "  (Who works there: `person Nell, reach 1.95 m, lifts 15 kg`)"
+        "  (Who works there: `person Maud, reach 1.95 m, lifts 15 kg`)"
     ]
     lines.append(
         f"  free {_line(told.free)}"

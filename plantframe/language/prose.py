@@ -22,7 +22,7 @@ frame Bean Net, net frame, in Long Bed, north end
   bays 2 of 8 ft
   posts 2x2, 8 ft, 18 in down, 6 ft 6 in up
   bar 2x2
-  grow pole bean 'Ferryman', 40 plants, sow 18 May
+  grow pole bean 'Millpond', 40 plants, sow 18 May
 ```
 
 A line that cannot be read costs that line alone: it is kept, it is not used, and you are told
@@ -33,7 +33,7 @@ rewritten: your units, your spacing and your remarks stay as you typed them.
 the middle of a line is fine too. `#` opens no remark, it is a gauge and a number sign.
 
 ```
-(What is in the shed after Christmas; Odo counted.)
+(What is in the shed after Christmas; Wim counted.)
 shed
   6 posts 2x2, 8 ft (the straight ones)
   9 nails 20d
@@ -105,7 +105,7 @@ clearly worse.
 
 ```
 frame Squash Net, net frame
-  ok too-heavy because "we prop it every January", Ruth, 3 March, at about 1.3 times, until 2029
+  ok too-heavy because "we prop it every January", Joan, 3 March, at about 1.3 times, until 2029
 ```
 
 ## A frame of your own design

@@ -38,7 +38,7 @@ def _scolded(kind: str, plant: str, place: str, bay_m: float | None) -> list[tup
     word = structure.blocks[0]
     plan = PLAN.format(place=place, sun=sun, word=word, kind=kind, where=where)
     if any(care.id == "vent" for care in structure.care):
-        plan += "  vent opened by Nell\n"
+        plan += "  vent opened by Maud\n"
     if bay_m is not None:
         plan += f"  bays 2 of {bay_m:.2f} m\n"
     if plant:

@@ -55,7 +55,7 @@ frame Bean Net {n}, net frame, in Long Bed {n}, north end
   posts 2x2, 8 ft, 18 in down, 6 ft 6 in up
   bar 2x2
   net 6 ft 6 in x 12 ft, mesh 15 cm
-  grow pole bean 'Blue Heron', 20 plants, sow 20 May
+  grow pole bean 'Tall Piper', 20 plants, sow 20 May
   ready by 15 May
   (the row that the blackbirds like)
 

@@ -214,13 +214,13 @@ def test_start_asks_where_nothing_is_said_and_somebody_is_there(
         def isatty(self) -> bool:
             return True
 
-    lines = ["Elm Yard", "52.1 N, 1.4 W", "6 May", "12 October", "Nell", ""]
+    lines = ["Elm Yard", "52.1 N, 1.4 W", "6 May", "12 October", "Maud", ""]
     lines += ["Saturday 6 h", "", "cucumber", ""]
     monkeypatch.setattr(sys, "stdin", Typed("\n".join(lines) + "\n"))
     out = said(capsys, "start", *SPRING)
     assert "What is the garden called?" in out
     assert "garden Elm Yard, 2027" in out
-    assert "  person Nell" in out
+    assert "  person Maud" in out
     assert "want cucumber" in out
 
 

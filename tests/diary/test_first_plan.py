@@ -19,7 +19,7 @@ FULL = Told(
     "6 May",
     "12 October",
     "Saturday 6 h",
-    ("Nell, lifts 15 kg", "Odo"),
+    ("Maud, lifts 15 kg", "Wim"),
     ("Long Bed, 1.2 m x 7.5 m",),
     ("runner bean, 20 plants", "cucumber"),
 )
@@ -31,7 +31,7 @@ def test_all_that_was_said_is_read_back() -> None:
     plan, _ = build(read_input(text), TODAY)
     assert (plan.garden.name, plan.garden.year) == ("Elm Yard", 2027)
     assert plan.garden.latitude == 52.1
-    assert [person.name for person in plan.garden.people] == ["Nell", "Odo"]
+    assert [person.name for person in plan.garden.people] == ["Maud", "Wim"]
     assert plan.garden.free_h == {"saturday": 6}
     assert list(plan.beds) == ["Long Bed"]
     assert [want.said for want in plan.wants] == ["runner bean", "cucumber"]

@@ -107,8 +107,8 @@ def test_phrases_know_their_columns() -> None:
 
 
 def test_a_comma_in_a_quoted_reason_parts_nothing() -> None:
-    found = fact('ok crowded because "we thin, by eating", Nell')
-    assert said(found) == {"rule": "crowded", "reason": "we thin, by eating", "person": "Nell"}
+    found = fact('ok crowded because "we thin, by eating", Maud')
+    assert said(found) == {"rule": "crowded", "reason": "we thin, by eating", "person": "Maud"}
 
 
 def test_an_inch_sign_opens_no_quotation() -> None:

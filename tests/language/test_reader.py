@@ -16,7 +16,7 @@ frame Bean Net, net frame, in Long Bed, north end
   posts 2x2, 8 ft, 18 in down, 6 ft 6 in up (the straight ones)
   bar 2x2
   (the row the blackbirds like)
-  grow pole bean 'Ferryman', 40 plants, sow 18 May
+  grow pole bean 'Millpond', 40 plants, sow 18 May
   ready by 15 May
 """
 
@@ -174,14 +174,14 @@ def test_what_a_measure_is_for_is_never_guessed_past_a_word_unknown() -> None:
 
 
 def test_a_reason_may_hold_commas() -> None:
-    found = fact("ok crowded because we thin by eating, and it worked, Nell, 2 March")
+    found = fact("ok crowded because we thin by eating, and it worked, Maud, 2 March")
     assert said(found)["reason"] == "we thin by eating, and it worked"
-    assert said(found)["person"] == "Nell"
+    assert said(found)["person"] == "Maud"
     assert found.get("on") is not None
 
 
 def test_a_set_aside_says_how_bad_it_was_and_until_when() -> None:
-    found = fact('ok too-heavy because "we prop it", Ruth, 3 March, at about 1.3 times, until 2029')
+    found = fact('ok too-heavy because "we prop it", Joan, 3 March, at about 1.3 times, until 2029')
     slots = said(found)
     assert (slots["rule"], slots["reason"], slots["times"]) == ("too-heavy", "we prop it", 1.3)
     assert slots["until"] == 2029

@@ -51,17 +51,17 @@ SAMPLES = {
     "volume": "40 l",
     "nail": "20d",
     "money": "£4.20",
-    "cultivar": "'Blue Heron'",
+    "cultivar": "'Tall Piper'",
     "reason": "it held",
     "words": "quite so",
     "plant": "pole bean",
     "kind": "net frame",
     "stuff": "larch",
-    "name": "Nell",
+    "name": "Maud",
     "text": "as we like it",
     "rule": "too-heavy",
     "job": "set the posts",
-    "person": "Odo",
+    "person": "Wim",
 }
 # Facts that begin with words of their own, before anything else can be told from those.
 FIRST = {

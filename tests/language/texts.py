@@ -16,8 +16,8 @@ garden Marl Hill, 2027
   frost last 6 May, first 12 October
   wind average, from the south-west
   soil firm loam
-  person Nell, reach 1.95 m, lifts 15 kg
-  person Odo, lifts 25 kg
+  person Maud, reach 1.95 m, lifts 15 kg
+  person Wim, lifts 25 kg
   free Saturday 6 h, Wednesday 2 h
   away 10–20 July
 
@@ -43,9 +43,9 @@ frame Bean Net, net frame, in Long Bed, north end
   posts 2x2, 8 ft, 18 in down, 6½ ft up (the straight ones)
   bar 2x2
   net 6 ft 6 in x 16 ft, mesh 6", two widths tied
-  grow pole bean 'Ferryman's Pride', 40 plants, sow 18 May
+  grow pole bean 'Millpond's Pride', 40 plants, sow 18 May
   ready by 15 May
-  ok crowded because "we thin by eating", Nell, 2 March
+  ok crowded because "we thin by eating", Maud, 2 March
 
 cover Seed Box, cold frame, south of the shed
   size 8 ft 1 in x 4 ft, low side south
@@ -105,7 +105,7 @@ PLANS = (HILL, SOUTH, OWN)
 # Typed in a hurry, at the edge of what can be read.
 MESSY = (
     "bed Long Bed ,4 ft x 8 ft,runs N-S\n\tsun  full(they say)\n   had pea in 2025,bean in 2026\n",
-    'frame Bean Net,net frame\n  posts 2x2,8 ft\n  ok crowded because "a, b (c)",Nell\n',
+    'frame Bean Net,net frame\n  posts 2x2,8 ft\n  ok crowded because "a, b (c)",Maud\n',
     "shed\n\u00a06  posts\u00a02x2 , 8'\n  a (b (c) d) e\n  (unclosed\n  \"unclosed, too\n",
     "frame A\n  net 6'6\" x 16', mesh 6\",two widths tied\n  grow pea 'Tall, and thin'\n",
     "log 2 August,  Bean Net ,picked 1.4 kg\nnote a  b,c\nread   places\n",
@@ -120,7 +120,7 @@ _WORDS = [
     *("move", "skip", "because", "Long Bed", "Bean Net", "net frame", "pea", "pole bean", "in"),
     *("on", "to", "by", "of", "from", "down", "up", "north end", "8 ft", "18 in", "2x2", "2x4"),
     *("45x95 mm", "2.4 m", "2,4 m", "6'6\"", "½", "18 May", "31 June", "5/6", "2027", "last"),
-    *("'Blue Heron'", '"quoted, words"', "(remark)", "(", ")", ",", ":", ";", "-", "–", "×", "@"),
+    *("'Tall Piper'", '"quoted, words"', "(remark)", "(", ")", ",", ":", ";", "-", "–", "×", "@"),
     *("£4.20", "20d", "frost", "8", "ft", '"', "'", "\u00a0"),
 ]
 

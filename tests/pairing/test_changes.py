@@ -53,7 +53,7 @@ def test_taller_posts_bring_hungry_beans_back() -> None:
 
 def test_a_frame_too_high_to_pick_from_is_lowered_to_the_picker() -> None:
     text = (
-        "garden Test Row, 2027\n  place 52 N, 1 W\n  person Ansa, reach 1.8 m\n"
+        "garden Test Row, 2027\n  place 52 N, 1 W\n  person Inge, reach 1.8 m\n"
         "frame Row, net frame\n  bays 1 of 2 m\n"
         "  posts 45x45 mm, 2.85 m, 45 cm down, 2.4 m up\n"
     )

@@ -57,16 +57,16 @@ def test_a_short_pea_leaves_the_top_of_a_tall_net_bare() -> None:
 
 
 def test_beans_picked_above_the_picker_are_out_of_reach() -> None:
-    garden = "  person Ansa, reach 1.95 m\n"
+    garden = "  person Inge, reach 1.95 m\n"
     verdict, says = reached("pole bean", "2.4 m", garden)
     assert verdict == "knocked out"
-    assert "Ansa reaches 1.95 m" in says
+    assert "Inge reaches 1.95 m" in says
     assert reached("pole bean", "2.2 m", garden)[0] == "fair"
     assert reached("pole bean", "2 m", garden)[0] == "good"
 
 
 def test_a_taller_picker_brings_the_same_frame_within_reach() -> None:
-    garden = "  person Ansa, reach 1.95 m\n  person Bo, reach 2.25 m\n"
+    garden = "  person Inge, reach 1.95 m\n  person Bo, reach 2.25 m\n"
     assert reached("pole bean", "2.4 m", garden)[0] == "good"
 
 

@@ -11,12 +11,12 @@ def test_a_want_has_its_plant_its_count_and_its_place() -> None:
     plan = plan_of(
         f"{GARDEN}wall House Wall, faces east\n"
         "want cucumber, 6 plants\n"
-        "want late clematis 'Blue Heron', on House Wall\n"
+        "want late clematis 'Tall Piper', on House Wall\n"
         "want 12 pole beans\n"
     )
     cucumber, clematis, beans = plan.wants
     assert (cucumber.said, cucumber.plants, cucumber.count) == ("cucumber", ("cucumber",), 6)
-    assert clematis.cultivar == "Blue Heron"
+    assert clematis.cultivar == "Tall Piper"
     assert clematis.spot is not None
     assert clematis.spot.thing == "House Wall"
     assert beans.count == 12
@@ -53,12 +53,12 @@ def test_a_task_has_its_words_and_its_days(line: str, what: str, slot: str, day:
 def test_a_task_has_hands_hours_and_what_it_waits_for() -> None:
     first, second, third = plan_of(
         f"{GARDEN}task cut hazel poles, Feb, both of us, half a day\n"
-        "task paint the gate, after set the posts, 2 h, Nell, Odo\n"
+        "task paint the gate, after set the posts, 2 h, Maud, Wim\n"
         "task take nets off, when the wind warning is out\n"
     ).tasks
     assert (first.hands, first.hours) == (2, 4.0)
     assert days(first.on) == ("2027-02-15", "2027-02-15", 14)
-    assert (second.after, second.hours, second.who) == ("set the posts", 2.0, ("Nell", "Odo"))
+    assert (second.after, second.hours, second.who) == ("set the posts", 2.0, ("Maud", "Wim"))
     assert third.when == "the wind warning is out"
 
 

@@ -125,14 +125,14 @@ def test_a_frame_may_have_its_own_wind_soil_and_sun() -> None:
 
 def test_what_is_set_aside_has_its_reason_and_its_bounds() -> None:
     frame = frame_of(
-        '  ok too heavy because "we prop it", Nell, 2 March, at about 1.3 times, until 2029\n'
+        '  ok too heavy because "we prop it", Maud, 2 March, at about 1.3 times, until 2029\n'
         "  ok crowded because we thin by eating, at note\n"
     )
     heavy, crowded = frame.set_asides
     assert (heavy.rule, heavy.because, heavy.who, heavy.times) == (
         "too-heavy",
         "we prop it",
-        "Nell",
+        "Maud",
         1.3,
     )
     assert days(heavy.when)[0] == "2027-03-02"
@@ -150,11 +150,11 @@ def test_nothing_is_set_aside_without_a_reason_or_a_name() -> None:
 
 def test_jobs_are_done_moved_and_left_out() -> None:
     done, moved, skipped = frame_of(
-        "  done set the posts, 24 April, Nell\n"
+        "  done set the posts, 24 April, Maud\n"
         "  move weave the bar to 2 May\n"
         '  skip fix the stays because "sheltered corner"\n'
     ).marks
-    assert (done.kind, done.job, done.who) == ("done", "set the posts", "Nell")
+    assert (done.kind, done.job, done.who) == ("done", "set the posts", "Maud")
     assert days(done.day)[0] == "2027-04-24"
     assert (moved.kind, moved.job) == ("move", "weave the bar")
     assert days(moved.day)[0] == "2027-05-02"

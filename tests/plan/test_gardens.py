@@ -56,13 +56,13 @@ def test_a_place_from_a_map_is_latitude_first() -> None:
 
 def test_people_have_their_reach_and_what_they_lift() -> None:
     garden = plan_of(
-        f"{GARDEN}garden Quarry Row\n  person Nell, reach 1.95 m, lifts 15 kg\n  person May\n"
+        f"{GARDEN}garden Quarry Row\n  person Maud, reach 1.95 m, lifts 15 kg\n  person May\n"
     ).garden
-    nell, may = garden.people
-    assert (nell.name, nell.reach_m, nell.lifts_kg) == ("Nell", 1.95, 15.0)
+    maud, may = garden.people
+    assert (maud.name, maud.reach_m, maud.lifts_kg) == ("Maud", 1.95, 15.0)
     assert (may.name, may.reach_m, may.lifts_kg) == ("May", None, None)
-    assert garden.person("nell") is nell
-    assert garden.person("Odo") is None
+    assert garden.person("maud") is maud
+    assert garden.person("Wim") is None
 
 
 def test_heads_of_one_garden_in_several_files_count_together() -> None:
@@ -88,11 +88,11 @@ def test_a_free_day_without_hours_is_asked_about() -> None:
 
 def test_when_nobody_is_there() -> None:
     garden = plan_of(
-        "garden Quarry Row, 2027\n  away 10 to 20 July\n  away 24 Dec to 6 Jan, Odo\n"
+        "garden Quarry Row, 2027\n  away 10 to 20 July\n  away 24 Dec to 6 Jan, Wim\n"
     ).garden
     assert [(one.first.isoformat(), one.last.isoformat(), one.who) for one in garden.away] == [
         ("2027-07-10", "2027-07-20", ""),
-        ("2027-12-24", "2028-01-06", "Odo"),
+        ("2027-12-24", "2028-01-06", "Wim"),
     ]
 
 

@@ -25,18 +25,18 @@ if TYPE_CHECKING:
 
 def test_a_planting_has_its_plant_its_count_and_its_dates() -> None:
     (planting,) = frame_of(
-        "  grow pole bean 'Ferryman', 40 plants, 15 cm apart, sow 18 May, until September\n"
+        "  grow pole bean 'Millpond', 40 plants, 15 cm apart, sow 18 May, until September\n"
     ).plantings
     assert (planting.said, planting.plant, planting.cultivar) == (
         "pole bean",
         "pole bean",
-        "Ferryman",
+        "Millpond",
     )
     assert (planting.count, planting.apart_m, planting.order) == (40, 0.15, 0)
     assert days(planting.sow) == ("2027-05-18", "2027-05-18", 0)
     assert days(planting.until) == ("2027-09-15", "2027-09-15", 14)
     assert planting.out is None
-    assert planting.named == "pole bean 'Ferryman'"
+    assert planting.named == "pole bean 'Millpond'"
 
 
 def test_how_a_plant_is_led_is_kept() -> None:

@@ -4,18 +4,18 @@ from __future__ import annotations
 
 from tests.timber.gardens import NET, buying, line
 
-BEANS = NET + "  grow pole bean 'Ferryman', 40 plants, sow 18 May\n"
+BEANS = NET + "  grow pole bean 'Millpond', 40 plants, sow 18 May\n"
 ROSE = "wall Barn, faces east\n  climbing rose, 2 plants\n"
 
 
 def test_what_is_sown_is_seed_for_so_many_plants() -> None:
     found = line(BEANS, "pole bean")
-    assert found.says == "pole bean 'Ferryman', seed for 40 plants"
+    assert found.says == "pole bean 'Millpond', seed for 40 plants"
     assert found.count == 40
 
 
 def test_a_packet_in_the_shed_is_not_bought_again() -> None:
-    for packet in ("1 packet pole bean seed", "1 packet pole bean 'Ferryman'"):
+    for packet in ("1 packet pole bean seed", "1 packet pole bean 'Millpond'"):
         found = line(BEANS + f"shed\n  {packet}\n", "pole bean")
         assert found.count == 0
         assert any("look at its year" in mind for mind in found.minds)

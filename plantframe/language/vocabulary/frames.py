@@ -53,7 +53,7 @@ fact(
     "{person}, by {person}, at {warmth:at} and_sun?, {text}",
     blocks="cover",
     help="Who opens it on a sunny morning.",
-    example="vent opened by Nell",
+    example="vent opened by Maud",
     also="vents opened by, opened by, vent, vents",
 )
 fact(
@@ -61,7 +61,7 @@ fact(
     "{person}*",
     blocks=f"{BUILT} border",
     help="Who picks here.",
-    example="picked by Odo",
+    example="picked by Wim",
 )
 fact(
     "carried by",
@@ -75,5 +75,5 @@ fact(
     "{person}*, {text}",
     blocks=BUILT,
     help="Who builds it.",
-    example="built by Odo",
+    example="built by Wim",
 )

@@ -58,7 +58,7 @@ fact(
     "{saw|axe|no saw:tools}*",
     blocks="garden",
     help="Who works here: how high they reach and how much they lift.",
-    example="person Nell, reach 1.95 m, lifts 15 kg",
+    example="person Maud, reach 1.95 m, lifts 15 kg",
     repeats=True,
 )
 fact(

@@ -30,7 +30,7 @@ fact(
     blocks=_HOLDS,
     help="What grows here: how many, when sown or planted, how led. Twice in one block is a first "
     "and a second crop. A weight you have weighed yourself (`12 kg a metre`) outranks the book's.",
-    example="grow pole bean 'Ferryman', 40 plants, sow 18 May",
+    example="grow pole bean 'Millpond', 40 plants, sow 18 May",
     also="grows, crop",
     repeats=True,
 )

@@ -39,6 +39,6 @@ fact(
     "{note|warn|stop|ask:level}, until {date:until}, until {year:until}, {date:on}, by? {person}",
     blocks=f"{PLACES} garden want task shed yard",
     help="A warning set aside: its name, why, who and when, and how bad it was then.",
-    example='ok crowded because "we thin by eating", Nell, 2 March',
+    example='ok crowded because "we thin by eating", Maud, 2 March',
     repeats=True,
 )
