@@ -6,6 +6,7 @@ from typing import TYPE_CHECKING
 
 from plantframe.language.slots import Section
 from plantframe.mechanics.ground import SOILS
+from plantframe.season.entries import broken_entry
 from plantframe.season.loads import Push
 
 if TYPE_CHECKING:
@@ -100,13 +101,18 @@ def not_checked(answers: Answers) -> list[str]:
         if frame.frame.own_design:
             out.append(f"loads of {name} (your own design)")
         elif frame.structure is None:
-            out.append(f"{name} (its kind is not known)")
+            broken = broken_entry("structure", frame.frame.kind)
+            why = f"its entry cannot be read: {broken}" if broken else "its kind is not known"
+            out.append(f"{name} ({why})")
         elif frame.problem:
             out.append(f"{name} ({frame.problem})")
     soils = {frame.soil for frame in _loaded(answers)} - set(SOILS)
     out += [f"how well “{soil}” holds a post" for soil in sorted(soils)]
     for planting in season.plantings:
-        if planting.entry is None and planting.planting.plants == ():
+        if broken := broken_entry("plant", planting.planting.plant):
+            entry = f"its entry cannot be read: {broken}"
+            out.append(f"{planting.name} in {planting.holder} ({entry})")
+        elif planting.entry is None and planting.planting.plants == ():
             out.append(f"{planting.name} in {planting.holder} (not in the catalogue)")
     dark = sorted(
         {

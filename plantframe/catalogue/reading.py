@@ -190,8 +190,8 @@ def _parsed(path: Path) -> object:
     except yaml.YAMLError as error:
         mark = getattr(error, "problem_mark", None)
         line = mark.line + 1 if mark else 0
-        says = getattr(error, "problem", None) or "it is not laid out as an entry"
-        raise CatalogueError(path.name, line, "", str(says)) from error
+        says = "a bracket, a quote, a colon or a space is out of place here or just above"
+        raise CatalogueError(path.name, line, "", says) from error
 
 
 def _line_of(path: Path, field: str) -> int:

@@ -93,7 +93,7 @@ def _entries(name: str) -> list[Entry]:
         out += [catalogue.structure(one) for one in catalogue.structures_named(name)]
         out += [catalogue.material(one) for one in catalogue.materials_named(name)]
     except CatalogueError as error:
-        raise Refused(f"The entry cannot be read: {error}.") from None
+        raise Refused(f"The entry cannot be read: {error}") from None
     rule = rule_named(name.lower().replace(" ", "-"))
     if rule is not None:
         out.append(rule)

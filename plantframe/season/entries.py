@@ -29,3 +29,17 @@ def kind_of(name: str) -> Structure | None:
         return catalogue.structure(name)
     except CatalogueError:
         return None
+
+
+def broken_entry(kind: str, name: str | None) -> str:
+    """What is wrong with the entry of that name, with its file and line; "" where nothing is.
+
+    kind   "plant" or "structure"
+    """
+    if not name:
+        return ""
+    try:
+        catalogue.plant(name) if kind == "plant" else catalogue.structure(name)
+    except CatalogueError as error:
+        return str(error).removesuffix(".")
+    return ""
