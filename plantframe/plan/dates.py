@@ -198,30 +198,14 @@ def _anchored(when: When, season: Season) -> Dated:
         month, day = FIXED_FEASTS[when.anchor]
         base = date(season.year_of(month), month, day)
     else:
+        from dateutil.easter import easter
+
         base = easter(season.year_of(4)) + timedelta(days=MOVABLE_FEASTS[when.anchor])
     if abs(when.from_days) > FARTHEST_DAYS:
         why = "that is years away."
         raise DateSlip("impossible-date", {"text": when.text, "why": why})
     found = base + timedelta(days=round(when.from_days))
     return Dated(found, found, 0, when.text)
-
-
-def easter(year: int) -> date:
-    """Easter Sunday of the Gregorian calendar: the Sunday after the first full moon of spring.
-
-    Source: the rule of the Gregorian reform (bull Inter gravissimas, 1582) in the arithmetic
-    known as the anonymous one, published in Nature, 20 April 1876.
-    """
-    golden = year % 19
-    century, of_century = divmod(year, 100)
-    leaps, century_rest = divmod(century, 4)
-    moon_shift = (century - (century + 8) // 25 + 1) // 3
-    full_moon = (19 * golden + century - leaps - moon_shift + 15) % 30
-    year_leaps, year_rest = divmod(of_century, 4)
-    to_sunday = (32 + 2 * century_rest + 2 * year_leaps - full_moon - year_rest) % 7
-    late = (golden + 11 * full_moon + 22 * to_sunday) // 451
-    month, day = divmod(full_moon + to_sunday - 7 * late + 114, 31)
-    return date(year, month, day + 1)
 
 
 def check_year(dated: Dated, season: Season, typed_year: int | None) -> None:
