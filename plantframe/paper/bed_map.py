@@ -8,10 +8,9 @@ from typing import TYPE_CHECKING, Final
 from plantframe.frozen import frozen
 from plantframe.language.slots import COMPASS
 from plantframe.paper import measures
-from plantframe.paper.drawing import BOLD, FINE, HIDDEN, LINE, SMALL_MM, Drawing
+from plantframe.paper.drawing import BOLD, FINE, HIDDEN, LINE, Drawing
 from plantframe.paper.ground import overlaps
 from plantframe.paper.scale import scale_for
-from plantframe.paper.text import folded
 from plantframe.season.beside import apart_deg
 from plantframe.season.units import plural
 
@@ -207,12 +206,3 @@ def row_lines(ground: Ground, shown: Shown) -> list[str]:
     if had:
         lines.append(f"Had: {', '.join(had)}.")
     return lines
-
-
-def listed_mm(lines: list[str], width_mm: float) -> Drawing:
-    """Lines of text one under the other."""
-    broken = [one for line in lines for one in folded(line, width_mm / SMALL_MM)]
-    out = Drawing(width_mm, len(broken) * 4.0 + 1.0)
-    for place, line in enumerate(broken):
-        out.text((0.0, place * 4.0 + 3.4), line)
-    return out

@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING, Final
 from plantframe.jobs.job import BUILD, Job
 from plantframe.paper.job_rows import about_of, copy_back, listed_jobs, row_of
 from plantframe.paper.numbers import numbers_of
+from plantframe.paper.open_questions import settle_first, stops, unread_words
 from plantframe.paper.sheet import (
     BUILDING,
     Aside,
@@ -56,14 +57,17 @@ def building_sheet(answers: Answers, jobs: Jobs, frame: WorkedFrame) -> Sheet:
     return Sheet(
         BUILDING,
         frame.frame.name,
-        _about(frame, known),
+        (*_about(frame, known), *unread_words(answers)),
         garden_words(answers),
         plan_file(answers),
         answers.today,
-        dangers,
+        (*stops(answers, frame.frame.name), *dangers),
         numbers_of(subject) if subject else (),
         subject,
-        asides=_asides(frame, subject, steps, order, rows),
+        asides=(
+            *settle_first(answers, frame.frame.name),
+            *_asides(frame, subject, steps, order, rows),
+        ),
         rows=rows,
         back=_copy_back(frame, rows, steps),
     )

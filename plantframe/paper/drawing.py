@@ -10,7 +10,8 @@ import math
 from typing import TYPE_CHECKING, Final
 
 from plantframe.frozen import frozen
-from plantframe.paper.text import escaped, width_em
+from plantframe.paper.text import BOLD as BOLD_LETTERS
+from plantframe.paper.text import escaped, folded, plain, width_em
 
 if TYPE_CHECKING:
     from collections.abc import Iterable, Sequence
@@ -147,6 +148,19 @@ def stacked(drawings: Iterable[Drawing], gap_mm: float = 6.0) -> Drawing:
     for one in every:
         out.put(one, (0.0, down))
         down += one.height_mm + gap_mm
+    return out
+
+
+def paragraphs(
+    lines: Iterable[str], width_mm: float, size_mm: float = SMALL_MM, *, bold: bool = False
+) -> Drawing:
+    """Text one line under the other, each folded to the width."""
+    room = width_mm / size_mm / (BOLD_LETTERS if bold else 1.0)
+    broken = [one for line in lines for one in folded(plain(line), room)]
+    step = size_mm * 1.35
+    out = Drawing(width_mm, len(broken) * step + size_mm * 0.3)
+    for place, line in enumerate(broken):
+        out.text((0.0, (place + 0.85) * step), line, size_mm, bold=bold)
     return out
 
 

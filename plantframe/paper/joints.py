@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING, Final
 from plantframe.catalogue import reading as catalogue
 from plantframe.catalogue.mistakes import CatalogueError
 from plantframe.paper import measures
-from plantframe.paper.drawing import FINE, HIDDEN, LINE, Drawing, stacked
+from plantframe.paper.drawing import FINE, HIDDEN, LINE, Drawing, paragraphs, stacked
 from plantframe.paper.scale import Scale, scale_for
 from plantframe.paper.views import LEVEL, seen
 
@@ -44,7 +44,7 @@ def _mortises(subject: Subject, room_mm: float) -> Drawing | None:
         length, pieces.width_m, room_mm - 2 * MARGIN_MM, 20.0, imperial=subject.shown.imperial
     )
     thick = scale.mm(pieces.width_m)
-    out = Drawing(room_mm, thick + 26.0)
+    out = Drawing(room_mm, thick + 17.0)
     left, top = MARGIN_MM, 10.0
 
     def along(y_m: float) -> float:
@@ -54,22 +54,32 @@ def _mortises(subject: Subject, room_mm: float) -> Drawing | None:
     out.box((left, top), (scale.mm(length), thick))
     out.line((along(0.0), top - 1.5), (along(0.0), top + thick + 1.5), HIDDEN)
     out.text((along(0.0), top - 2.5), "pencil line", anchor="middle")
-    bench = subject.shown.bench
     cut = scale.mm(wide)
     levels = _rail_levels(subject)
     for level in levels:
         corner = (along(level - high / 2), top + (thick - cut) / 2)
         out.box(corner, (scale.mm(high), cut))
+    bench = subject.shown.bench
     measures.across(out, left, along(0.0), top + thick + 5.0, bench(-post.y[0]))
     edges = [level + high / 2 for level in levels]
     for start, end in zip(edges, [*edges[1:], post.y[1]], strict=True):
-        measures.across(out, along(start), along(end), top + thick + 5.0, bench(end - start))
-    says = (
-        f"post on the bench, {scale.name}: each mortise {bench(high)} high, {bench(wide)} wide, "
-        "measured from the head of the post to its upper edge"
+        says = _measure(subject, "mortises.below", end - start)
+        measures.across(out, along(start), along(end), top + thick + 5.0, says)
+    tall, broad = (
+        _measure(subject, f"mortises.{side}", size)
+        for side, size in (("high", high), ("wide", wide))
     )
-    out.text((left, top + thick + 13.0), says)
-    return out
+    says = (
+        f"A post on the bench, {scale.name}, its head to the right. Each mortise is {tall} high "
+        f"and {broad} wide; the figures run from the head to its upper edge."
+    )
+    return stacked([out, paragraphs([says], room_mm)], 1.0)
+
+
+def _measure(subject: Subject, fact: str, metres: float) -> str:
+    """A measure as the plan gives it; one that is assumed, no finer than it deserves."""
+    said = subject.worked.facts.origins.get(fact) == "said"
+    return subject.shown.bench(metres) if said else subject.shown.length(metres)
 
 
 def _rail_levels(subject: Subject) -> list[float]:
@@ -89,20 +99,20 @@ def _pin_hole(subject: Subject, room_mm: float) -> Drawing | None:
     pins = subject.worked.pieces.get("pin")
     if bar is None or pins is None or nails is None or not bar.width_m or not bar.depth_m:
         return None
-    from_end = nails.figures.get("end distance")
-    if from_end is None or from_end.low is None or from_end.high is None:
+    low, high = _from_end(subject, nails)
+    if not low or not high:
         return None
     shown, wide_m = subject.shown, subject.figure("bar_wide") or bar.width_m
     scale = HALF_SIZE if wide_m < 0.1 else SIXTH_SIZE
     thick, long = scale.mm(wide_m), scale.mm(BAR_END_M)
-    out = Drawing(room_mm, thick + 24.0)
+    out = Drawing(room_mm, thick + 15.0)
     left, top = MARGIN_MM, 8.0
     middle = top + thick / 2
     out.line((left, top), (left, top + thick))
     for y in (top, top + thick):
         out.line((left, y), (left + long, y))
     _break(out, left + long, top, thick)
-    hole = left + scale.mm((from_end.low + from_end.high) / 2)
+    hole = left + scale.mm((low + high) / 2)
     across = scale.mm(_hole_m(nails, pins.size)) / 2
     out.ellipse((hole, middle), (across, across))
     out.line((hole - across - 1.5, middle), (hole + across + 1.5, middle), FINE)
@@ -112,13 +122,20 @@ def _pin_hole(subject: Subject, room_mm: float) -> Drawing | None:
         lap = left + scale.mm(subject.figure("posts.width") or wide_m)
         out.line((lap, top - SAW_MARK_MM), (lap, top + thick + SAW_MARK_MM), LINE)
         out.text((lap + 1.0, top - 2.0), "saw half through here, on ends that share a post")
-    says = f"{shown.bench(from_end.low)} to {shown.bench(from_end.high)}"
+    first, last = shown.bench(low), shown.bench(high)
+    says = first if first == last else f"{first} to {last}"
     measures.across(out, left, hole, top + thick + 5.0, says)
-    out.text(
-        (left, top + thick + 12.0),
-        f"end of a bar from above, {scale.name}: {_hole_words(subject, nails, pins.size)}",
-    )
-    return out
+    words = f"The end of a bar from above, {scale.name}: {_hole_words(subject, nails, pins.size)}."
+    return stacked([out, paragraphs([words], room_mm)], 1.0)
+
+
+def _from_end(subject: Subject, nails: Material) -> tuple[float, float]:
+    """From the end of a bar to the hole: as the plan says, else as the trade keeps it."""
+    own = subject.figure("pins.end")
+    if own:
+        return own, own
+    trade = nails.figures.get("end distance")
+    return (trade.low or 0.0, trade.high or 0.0) if trade is not None else (0.0, 0.0)
 
 
 def _break(drawing: Drawing, x: float, top: float, thick: float) -> None:

@@ -28,21 +28,25 @@ def sheets_page(title: str, pages: Iterable[Page], paper: Paper) -> str:
 def rendered(template: str, paper: Paper, **told: object) -> str:
     """A document from a template, its style in it, so that it needs no other file."""
     environment = _environment()
-    style = environment.get_template("paper.css").render(
-        paper_name=paper.name,
-        margin_mm=layout.MARGIN_MM,
-        paper_mm=paper.width_mm,
-        gutter_mm=layout.GUTTER_MM,
-        numbers_mm=layout.NUMBERS_MM,
-        aside_mm=layout.ASIDE_MM,
-        tick_mm=layout.TICK_MM,
-        with_mm=layout.WITH_MM,
-        rounds_say_mm=layout.ROUNDS_SAY_MM - layout.TICK_MM,
-        labels=layout.LABELS,
-        label_least_mm=layout.LABEL_LEAST_MM,
-    )
+    sizes = {
+        "paper_name": paper.name,
+        "margin_mm": layout.MARGIN_MM,
+        "paper_mm": paper.width_mm,
+        "gutter_mm": layout.GUTTER_MM,
+        "numbers_mm": layout.NUMBERS_MM,
+        "aside_mm": layout.ASIDE_MM,
+        "tick_mm": layout.TICK_MM,
+        "with_mm": layout.WITH_MM,
+        "rounds_say_mm": layout.ROUNDS_SAY_MM - layout.TICK_MM,
+        "labels": layout.LABELS,
+        "label_least_mm": layout.LABEL_LEAST_MM,
+    }
+    styles = {
+        name: _trusted(environment.get_template(f"{file}.css").render(sizes))
+        for name, file in (("style", "paper"), ("book_style", "book"))
+    }
     return environment.get_template(template).render(
-        style=_trusted(style), made_by=_trusted(MADE_BY), **told
+        styles | {"made_by": _trusted(MADE_BY)}, **told
     )
 
 
