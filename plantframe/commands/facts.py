@@ -143,7 +143,10 @@ def origin(value: Sourced) -> str:
     """Where it is from, in a phrase."""
     said = value.basis
     if value.source:
-        source = catalogue.source(value.source)
+        try:
+            source = catalogue.source(value.source)
+        except CatalogueError:
+            source = None  # the list of sources says what is wrong with it
         if source is not None:
             said += f": {source.publisher}, {source.title}"
     if value.printed:
@@ -427,9 +430,8 @@ def _all(kind: str) -> list[Any]:
         "plants": catalogue.plant,
         "structures": catalogue.structure,
         "materials": catalogue.material,
+        "sources": lambda name: catalogue.source(name.replace(" ", "-")),
     }
-    if kind == "sources":
-        return [catalogue.source(name.replace(" ", "-")) for name in names]
     out = []
     for name in names:
         try:

@@ -8,7 +8,7 @@ from plantframe.catalogue import reading as catalogue
 from plantframe.catalogue.mistakes import CatalogueError
 
 if TYPE_CHECKING:
-    from plantframe.catalogue.entries import Plant, Structure
+    from plantframe.catalogue.entries import Material, Plant, Structure
 
 
 def entry_of(name: str | None) -> Plant | None:
@@ -27,6 +27,14 @@ def kind_of(name: str) -> Structure | None:
         return None
     try:
         return catalogue.structure(name)
+    except CatalogueError:
+        return None
+
+
+def material_of(name: str) -> Material | None:
+    """The catalogue's material, None where there is none or its entry is broken."""
+    try:
+        return catalogue.material(name)
     except CatalogueError:
         return None
 

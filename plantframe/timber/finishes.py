@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 from typing import TYPE_CHECKING, Final
 
-from plantframe.catalogue import reading as catalogue
+from plantframe.season.entries import material_of
 from plantframe.season.units import Shown, two_figures
 from plantframe.timber.counters import PAINT, Line
 
@@ -56,7 +56,7 @@ def _amount(litres: float, shown: Shown) -> str:
 
 
 def _covers_m2() -> float:
-    entry = catalogue.material("finishes")
+    entry = material_of("finishes")
     figure = entry.figures.get("a litre covers") if entry else None
     return figure.usual if figure is not None else 8.0
 

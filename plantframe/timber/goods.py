@@ -6,7 +6,7 @@ import math
 import re
 from typing import TYPE_CHECKING, Final
 
-from plantframe.catalogue import reading as catalogue
+from plantframe.season.entries import material_of
 from plantframe.season.units import FOOT_M, Shown
 from plantframe.timber.counters import CORD, FIXINGS, GROUND, METAL, NETS, SHEET, WIRE, Line
 from plantframe.timber.nets import net_lines
@@ -150,7 +150,7 @@ def _side(metres: float, shown: Shown) -> str:
 
 
 def _nail(size: str, shown: Shown) -> tuple[str, str]:
-    entry = catalogue.material("nails")
+    entry = material_of("nails")
     figures = entry.sizes.get(size) if entry else None
     if figures is None:
         return "nails", size if "nail" in size else f"nails {size}".strip()
@@ -179,7 +179,7 @@ def _is_box(item: Item) -> bool:
 
 
 def _box_holds() -> float:
-    entry = catalogue.material("wood screws")
+    entry = material_of("wood screws")
     figure = entry.figures.get("box holds") if entry else None
     return figure.low if figure is not None and figure.low is not None else 100.0
 
@@ -280,6 +280,6 @@ def _length_in_shed(one: Goods, plan: Plan) -> tuple[float, tuple[str, ...]]:
 def _roll_holds(of: str) -> float:
     """What a ball or coil holds at least."""
     name, key = ("twine", "ball holds") if of == "twine" else ("galvanised wire", "coil holds")
-    entry = catalogue.material(name)
+    entry = material_of(name)
     figure = entry.figures.get(key) if entry else None
     return figure.low if figure is not None and figure.low is not None else 0.0

@@ -5,9 +5,9 @@ from __future__ import annotations
 import re
 from typing import TYPE_CHECKING, Final
 
-from plantframe.catalogue import reading as catalogue
 from plantframe.frozen import frozen
 from plantframe.language.values import Measure
+from plantframe.season.entries import material_of
 from plantframe.season.units import Shown, plural
 from plantframe.timber.counters import NETS, Line
 
@@ -90,7 +90,7 @@ def _net_line(group: list[tuple[Goods, bool]], told: list[str], plan: Plan, show
         else ""
     )
     minds = [*told]
-    entry = catalogue.material("net")
+    entry = material_of("net")
     sold = entry.figures.get("widths sold") if entry else None
     tall = sold.high if sold is not None else None
     if buy and tall is not None and (first.width_m or 0.0) > tall + 0.02:

@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING, Final
 
-from plantframe.catalogue import reading as catalogue
 from plantframe.frozen import frozen
+from plantframe.season.entries import material_of
 from plantframe.season.units import Shown, plural
 from plantframe.timber.counters import CANES, TIMBER, Line
 from plantframe.timber.spares import spares
@@ -196,7 +196,7 @@ def hand(thick_m: float) -> str:
 
     Source: the catalogue's entry, common practice; hands differ.
     """
-    entry = catalogue.material("thickness by hand")
+    entry = material_of("thickness by hand")
     named = ""
     for name, figures in (entry.sizes if entry else {}).items():
         across = figures["across"]

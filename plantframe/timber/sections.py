@@ -5,9 +5,9 @@ from __future__ import annotations
 from functools import lru_cache
 from typing import TYPE_CHECKING, Final
 
-from plantframe.catalogue import reading as catalogue
 from plantframe.frozen import frozen
 from plantframe.mechanics.section import dressed_mm
+from plantframe.season.entries import material_of
 from plantframe.season.said import actual_m
 from plantframe.season.units import Shown
 
@@ -103,7 +103,7 @@ def trade_names() -> Mapping[tuple[int, int], str]:
 
     Source: PS 20, American Softwood Lumber Standard, as the catalogue gives it.
     """
-    entry = catalogue.material("trade sizes")
+    entry = material_of("trade sizes")
     sizes = entry.sizes if entry else {}
     found = {}
     for name, figures in sizes.items():

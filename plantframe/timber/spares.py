@@ -5,7 +5,7 @@ from __future__ import annotations
 import math
 from functools import lru_cache
 
-from plantframe.catalogue import reading as catalogue
+from plantframe.season.entries import material_of
 
 
 @lru_cache(maxsize=16)
@@ -14,7 +14,7 @@ def share(of: str) -> float:
 
     Source: the catalogue's entry, common practice; seed an estimate.
     """
-    entry = catalogue.material("spares")
+    entry = material_of("spares")
     figure = entry.figures.get(of) if entry else None
     return figure.usual if figure is not None else 0.1
 

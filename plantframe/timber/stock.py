@@ -5,8 +5,8 @@ from __future__ import annotations
 import re
 from typing import TYPE_CHECKING, Final
 
-from plantframe.catalogue import reading as catalogue
 from plantframe.frozen import frozen
+from plantframe.season.entries import material_of
 from plantframe.timber.sections import Section, typed_section
 from plantframe.timber.woods import wood_in
 
@@ -168,7 +168,7 @@ def usual_lengths(tape: Tape) -> tuple[float, ...]:
 
     Source: the catalogue's entry, common practice.
     """
-    entry = catalogue.material("yard lengths")
+    entry = material_of("yard lengths")
     sizes = entry.sizes.values() if entry else ()
     unit = "ft" if tape.imperial else "m"
     return tuple(size["length"].usual for size in sizes if size["length"].unit == unit)
