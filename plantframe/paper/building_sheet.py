@@ -154,7 +154,7 @@ def _asides(
         Aside("Carry to the bed", _tools(steps, there=True)),
         Aside("Stays at the house", _tools(steps, there=False)),
         Aside("It is true if", checks_of(subject)) if subject else None,
-        Aside("A post stuck short", (_stuck(subject),)) if subject else None,
+        Aside("Post stuck short", (_stuck(subject),)) if subject else None,
         Aside("In all", _in_all(order, rows)),
     ]
     return tuple(aside for aside in found if aside and any(aside.lines))
@@ -162,7 +162,7 @@ def _asides(
 
 def _pieces(subject: Subject) -> tuple[str, ...]:
     pieces = subject.worked.pieces.items()
-    return tuple(subject.piece_words(name, one) for name, one in pieces)
+    return ("; ".join(subject.piece_words(name, one) for name, one in pieces),)
 
 
 def _tools(steps: Sequence[FrameStep], *, there: bool) -> tuple[str, ...]:
@@ -194,13 +194,13 @@ def _in_all(order: Sequence[Job], rows: Sequence[Row]) -> tuple[str, ...]:
         low, high = (
             NEAR_MINUTES * round(sum(one) / NEAR_MINUTES) for one in zip(*spent, strict=True)
         )
-        lines.append(f"about {minutes_words((low, high))}, an estimate")
+        lines.append(f"About {minutes_words((low, high))}, an estimate")
     if two := [str(row.number) for row in rows if row.hands > 1]:
-        lines.append(f"two pairs of hands for {_steps(two)}")
+        lines.append(f"Two pairs of hands for {_steps(two)}")
     else:
-        lines.append("one person can do it all")
+        lines.append("One person can do it all")
     if stops := [str(row.number) for row in rows if row.stop]:
-        lines.append(f"good to stop after {_steps(stops)} (■)")
+        lines.append(f"Good to stop after {_steps(stops)} (■)")
     return tuple(lines)
 
 

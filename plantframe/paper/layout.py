@@ -262,7 +262,7 @@ class _Heights:
         wide = self.paper.width_mm - ASIDE_MM - 2.0
         return (
             sum(
-                max(self.text("; ".join(one.lines), wide), self.text(one.title, ASIDE_MM / BOLD))
+                max(self.text(". ".join(one.lines), wide), self.text(one.title, ASIDE_MM / BOLD))
                 + self.em_mm * 0.15
                 for one in asides
             )

@@ -19,6 +19,7 @@ from plantframe.paper.sheet import (
     plan_file,
 )
 from plantframe.paper.subject import subject_of
+from plantframe.paper.text import sentence
 from plantframe.season.likeness import short
 from plantframe.season.plantings import as_range
 from plantframe.season.units import dated, day, plural
@@ -78,7 +79,7 @@ def _sheet(
     )
     left = [job for job in order if job.id in known.open]
     cards = [_card(one, answers.shown, left) for one in plantings]
-    asides = [*cards, Aside("Where", (how,) if how else ())]
+    asides = [*cards, Aside("Where", (sentence(how),) if how else ())]
     return Sheet(
         PLANTING,
         block,
@@ -145,7 +146,7 @@ def _card(planting: WorkedPlanting, shown: Shown, left: Sequence[Job]) -> Aside:
     frost = planting.garden.frost_last
     if entry is not None and entry.tender is not None and entry.tender.value in TENDER:
         if frost is not None:
-            lines.append(f"frost kills it: the last comes about {day(frost.day)}, some years later")
+            lines.append(f"frost kills it: the last is about {day(frost.day)}, in some years later")
         else:
             lines.append("frost kills it: wait until the last is over")
     soil = as_range(entry.soil) if entry is not None else None
@@ -155,7 +156,7 @@ def _card(planting: WorkedPlanting, shown: Shown, left: Sequence[Job]) -> Aside:
         lines.append("sow as deep as the packet says")
     elif own.out is not None:
         lines.append("as deep as it stood in its pot; water it in")
-    return Aside(own.named, tuple(lines))
+    return Aside(own.named, tuple(sentence(line) for line in lines))
 
 
 def _verb(job: Job) -> str:
