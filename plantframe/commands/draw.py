@@ -84,13 +84,16 @@ def _one(answers: Answers, asked: str) -> tuple[str, Drawing]:
     name = _known(answers, asked)
     drawn = _drawn(answers, name)
     if drawn is None:
-        why = (
-            "the plan does not say how large it is"
-            if name in answers.plan.beds
-            else "the plan does not say of a kind that I know what it is, or its figures clash"
-        )
-        raise Refused(f"{name} cannot be drawn: {why}.")
+        raise Refused(f"It cannot be drawn: {_why_not(answers, name)}.")
     return name, drawn
+
+
+def _why_not(answers: Answers, name: str) -> str:
+    if name in answers.plan.beds:
+        return f"the plan does not say how large {name} is"
+    if answers.season.frames[name].frame.own_design:
+        return f"no line such as `piece 4 of 2x2, 1.9 m` says what {name} is made of"
+    return f"the plan does not say of a kind that I know what {name} is, or its figures clash"
 
 
 def _known(answers: Answers, asked: str) -> str:
@@ -111,7 +114,13 @@ def _drawn(answers: Answers, name: str) -> Drawing | None:
 
     about = _about(answers, name)
     if name in answers.season.frames:
-        subject = subject_of(answers.season.frames[name], answers.shown)
+        frame = answers.season.frames[name]
+        subject = subject_of(frame, answers.shown)
+        if subject is None and frame.frame.own_design:
+            from plantframe.paper.pieces_drawing import pieces_drawing
+
+            imperial = answers.shown.imperial
+            return pieces_drawing(answers.season, frame, about, garden_imperial=imperial)
         return _of_subject(subject, about) if subject is not None else None
     return bed_drawing(answers, answers.plan.beds[name], about)
 

@@ -201,7 +201,8 @@ def _with_own(steps: list[FrameStep], frame: Frame, block: str) -> list[FrameSte
 
 def _pieces(frame: Frame, lines: list[Fact]) -> str:
     """Words for cutting the pieces of the gardener's own design, "" where a step says it."""
-    pieces = [fact.text.removeprefix("piece").strip() for fact in frame.facts.get("piece", ())]
+    lines_of_it = frame.facts.get("piece", ())
+    pieces = [re.sub(r"^pieces?\b\s*", "", fact.text, flags=re.IGNORECASE) for fact in lines_of_it]
     said = any(re.search(r"\b(cut|saw)", str(fact.get("job")).lower()) for fact in lines)
     return f"cut the pieces: {'; '.join(pieces)}" if pieces and not said else ""
 

@@ -6,7 +6,7 @@ from typing import TYPE_CHECKING, Final
 
 from plantframe.frozen import frozen
 from plantframe.language.slots import Section as Typed
-from plantframe.language.values import Measure, Number, Size
+from plantframe.language.values import Measure, Nail, Number, Size
 from plantframe.season.units import Shown
 from plantframe.timber.sections import Section, section_m, typed_section
 from plantframe.timber.woods import CANE, ORDINARY, wood_in
@@ -290,6 +290,20 @@ def _own(frame: WorkedFrame) -> Iterator[Stick | Pole | Goods]:
             )
     if frame.structure is None:
         yield from _own_net(frame)
+        yield from _own_fixings(frame)
+
+
+def _own_fixings(frame: WorkedFrame) -> Iterator[Goods]:
+    """Nails and screws that are counted and sized."""
+    for fact in frame.frame.facts.get("pins", ()):
+        count, nail = fact.get("count"), fact.get("nail")
+        if isinstance(count, Number) and isinstance(nail, Nail):
+            yield Goods(frame.frame.name, "pin", "nail", int(count.value), f"{nail.penny}d")
+    for fact in frame.frame.facts.get("screws", ()):
+        count, length = fact.get("count"), fact.get("length")
+        if isinstance(count, Number) and isinstance(length, Measure):
+            long = Shown(frame.garden.imperial).bench(length.value)
+            yield Goods(frame.frame.name, "screw", "screw", int(count.value), long)
 
 
 def _own_net(frame: WorkedFrame) -> Iterator[Goods]:

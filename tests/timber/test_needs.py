@@ -72,3 +72,13 @@ def test_the_wood_a_plan_names_is_the_wood_that_is_asked_for() -> None:
     found = needs(NET.replace("6 ft 6 in up", "6 ft 6 in up, cedar"))
     assert {one.wood for one in found.sticks} == {"cedar"}
     assert found.sticks[0].wood_said
+
+
+def test_nails_and_screws_of_the_gardeners_own_design_are_bought_too() -> None:
+    found = needs(
+        "frame Bean Bridge, own design\n  piece 2 of 2x2, 6 ft\n  pins 8 of 20d\n"
+        "  screws 12 of 3 in\n"
+    )
+    goods = {one.of: (one.count, one.size) for one in found.goods}
+    assert goods["nail"] == (8, "20d")
+    assert goods["screw"][0] == 12
