@@ -14,6 +14,7 @@ from plantframe.pairing.pair import Pair
 from plantframe.pairing.trials import Judged, judge
 from plantframe.pairing.tying import meant_for
 from plantframe.season.entries import entry_of
+from plantframe.season.told import sentence, told
 from plantframe.season.units import listed
 
 if TYPE_CHECKING:
@@ -135,7 +136,10 @@ def _for_names(
         Pair(_climber(entry, support, count), support) for entry in entries for support in here
     ]
     judged = [judge(pair, season) for pair in pairs if _belongs(pair)]
-    remarks = [entries[0].says] if len(entries) == 1 and entries[0].says else []
+    remarks = []
+    if len(entries) == 1 and entries[0].says:
+        imperial = season is not None and season.plan.garden.imperial
+        remarks.append(sentence(entries[0].says, imperial=imperial))
     if len(entries) > 1:
         kinds = listed([entry.name for entry in entries], "or")
         remarks.append(f"“{asked}” may be {kinds}: each is ranked here; say which it is.")
@@ -203,6 +207,8 @@ def _plants() -> tuple[Plant, ...]:
 
 def _climber(entry: Plant, support: Support | None, count: int | None = None) -> Climber:
     """A plant as it is grown: as the plan says where it grows there already, else as usual."""
+    if support is not None:
+        entry = told(entry, imperial=support.garden.imperial)
     planting = _planting(entry, support)
     if planting is None:
         return Climber(entry, entry.name, count=count)

@@ -236,7 +236,7 @@ def of_kind(
     if garden is None and bed is None and wall is None:
         frame = _average(kind)
         return Support("", kind, frame, frame.garden) if frame else None
-    structure = kind_of(kind)
+    structure = kind_of(kind, garden)
     if structure is None or not structure.holds:
         return None
     frame = imagined(structure, {}, garden, bed, wall)

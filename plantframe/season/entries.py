@@ -6,29 +6,43 @@ from typing import TYPE_CHECKING
 
 from plantframe.catalogue import reading as catalogue
 from plantframe.catalogue.mistakes import CatalogueError
+from plantframe.season.told import told
 
 if TYPE_CHECKING:
     from plantframe.catalogue.entries import Material, Plant, Structure
+    from plantframe.plan.things import Garden
 
 
-def entry_of(name: str | None) -> Plant | None:
-    """The catalogue's plant, None where there is none or its entry is broken."""
+def entry_of(name: str | None, garden: Garden | None = None) -> Plant | None:
+    """The catalogue's plant, None where there is none or its entry is broken.
+
+    garden   whose units its sentences are told in
+    """
     if name is None:
         return None
     try:
-        return catalogue.plant(name)
+        entry = catalogue.plant(name)
     except CatalogueError:
         return None
+    if entry is None:
+        return None
+    return told(entry, imperial=garden is not None and garden.imperial)
 
 
-def kind_of(name: str) -> Structure | None:
-    """The catalogue's structure, None where there is none or its entry is broken."""
+def kind_of(name: str, garden: Garden | None = None) -> Structure | None:
+    """The catalogue's structure, None where there is none or its entry is broken.
+
+    garden   whose units its sentences are told in
+    """
     if not name:
         return None
     try:
-        return catalogue.structure(name)
+        entry = catalogue.structure(name)
     except CatalogueError:
         return None
+    if entry is None:
+        return None
+    return told(entry, imperial=garden is not None and garden.imperial)
 
 
 def material_of(name: str) -> Material | None:

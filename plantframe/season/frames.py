@@ -146,7 +146,13 @@ class WorkedFrame:
 
         row = self.worked.row_m if self.worked else None
         return tuple(
-            WorkedPlanting(planting, entry_of(planting.plant), row, self.garden, self.frame.name)
+            WorkedPlanting(
+                planting,
+                entry_of(planting.plant, self.garden),
+                row,
+                self.garden,
+                self.frame.name,
+            )
             for planting in self.frame.plantings
         )
 

@@ -45,7 +45,9 @@ class Season:
             old = self.before.frames.get(frame.name)
             if old is not None and (old.frame, old.bed, old.wall) == (frame, bed, wall):
                 return old
-        return WorkedFrame(frame, self.plan.garden, bed, wall, kind_of(frame.kind))
+        return WorkedFrame(
+            frame, self.plan.garden, bed, wall, kind_of(frame.kind, self.plan.garden)
+        )
 
     @cached_property
     def _same_garden(self) -> bool:
@@ -60,7 +62,7 @@ class Season:
         elsewhere = [
             WorkedPlanting(
                 planting,
-                entry_of(planting.plant),
+                entry_of(planting.plant, plan.garden),
                 getattr(holder, "length_m", None),
                 plan.garden,
                 holder.name,
