@@ -242,13 +242,13 @@ def words(facts: Facts, shown: Shown) -> Words:
             says = f"{name}: {ones}; {facts.because}."
         return Words(says, _IGNORED, f"{ones[0].upper()}{ones[1:]}.", sum=facts.because)
     value = shown.length(facts.value)
-    bound = facts.least if facts.least is not None else facts.most or 0.0
+    edge = facts.least if facts.least is not None else facts.most or 0.0
     which = "the least" if facts.least is not None else "the most"
     return Words(
-        says=f"{name}: {what} is {value}, and {shown.length(bound)} is {which}: {facts.because}.",
+        says=f"{name}: {what} is {value}, and {shown.length(edge)} is {which}: {facts.because}.",
         if_ignored=_IGNORED,
         told=f"{what}: {value}.",
-        sum=f"{shown.exact(facts.value)} against {shown.exact(bound)}.",
+        sum=f"{shown.exact(facts.value)} against {shown.exact(edge)}.",
     )
 
 
