@@ -6,8 +6,8 @@ import re
 import sys
 from typing import TYPE_CHECKING, Any
 
-from plantframe.commands.asked import FINE, one_answer, plan_argument, write_json
-from plantframe.commands.cut import frames_named, lengths
+from plantframe.commands.asked import FINE, one_answer, write_json
+from plantframe.commands.yard import arguments, frames_named, lengths
 from plantframe.season.units import Shown, listed
 from plantframe.timber.buying import buying_of
 from plantframe.timber.counters import COUNTERS, NETS, SEED
@@ -28,18 +28,7 @@ IN_THE_WOOD = (
     "gloves, eyes covered, feet well clear of axe and saw; a power saw only if you were taught it."
 )
 
-
-def arguments(parser: argparse.ArgumentParser) -> None:
-    """What it takes."""
-    plan_argument(parser)
-    parser.add_argument(
-        "--frame", metavar="NAME", action="append", help="only this frame; may be given again"
-    )
-    parser.add_argument(
-        "--lengths",
-        metavar="LENGTHS",
-        help='the only lengths the yard has today: "10 ft, 2.4 m"',
-    )
+__all__ = ["arguments", "run"]
 
 
 def run(given: argparse.Namespace, today: date) -> int:

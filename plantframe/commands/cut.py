@@ -6,7 +6,8 @@ import sys
 from collections import Counter
 from typing import TYPE_CHECKING, Any
 
-from plantframe.commands.asked import FINE, Refused, one_answer, plan_argument, write_json
+from plantframe.commands.asked import FINE, one_answer, write_json
+from plantframe.commands.yard import arguments, frames_named, lengths
 from plantframe.season.units import Shown, listed, plural
 from plantframe.timber.cutting import cutting_of
 
@@ -26,18 +27,7 @@ CAUTION = (
     "power saw. Old wood: draw the nails first."
 )
 
-
-def arguments(parser: argparse.ArgumentParser) -> None:
-    """What it takes."""
-    plan_argument(parser)
-    parser.add_argument(
-        "--frame", metavar="NAME", action="append", help="only this frame; may be given again"
-    )
-    parser.add_argument(
-        "--lengths",
-        metavar="LENGTHS",
-        help='the only lengths the yard has today: "10 ft, 2.4 m"',
-    )
+__all__ = ["arguments", "run"]
 
 
 def run(given: argparse.Namespace, today: date) -> int:
@@ -51,35 +41,6 @@ def run(given: argparse.Namespace, today: date) -> int:
     else:
         show(answers, cutting, Screen.of(sys.stdout))
     return FINE
-
-
-def frames_named(answers: Answers, names: Sequence[str] | None) -> frozenset[str]:
-    """The frames that were asked for, whatever the capitals."""
-    known = {name.lower(): name for name in answers.season.frames}
-    for name in names or ():
-        if name.lower() not in known:
-            there = listed(sorted(answers.season.frames), "or")
-            tail = f" There are {there}." if there else ""
-            raise Refused(f"No frame here is called “{name}”.{tail}")
-    return frozenset(known[name.lower()] for name in names or ())
-
-
-def lengths(text: str | None) -> tuple[float, ...]:
-    """The lengths in `10 ft, 2.4 m`, in metres."""
-    from plantframe.language.phrases import read_phrase
-    from plantframe.language.values import Measure
-
-    if text is None:
-        return ()
-    found = tuple(
-        item.value.value
-        for part in text.replace(" and ", ",").replace(";", ",").split(",")
-        for item in read_phrase(part.strip())[0]
-        if isinstance(item.value, Measure) and item.value.dimension == "length"
-    )
-    if not found or min(found) <= 0:
-        raise Refused(f'“{text}” gives no lengths; type them as --lengths "8 ft, 10 ft"')
-    return found
 
 
 # ---- on the screen --------------------------------------------------------------------------
