@@ -22,10 +22,11 @@ from plantframe.paper.squareness import checks_of
 from plantframe.paper.subject import subject_of
 from plantframe.paper.text import sentence
 from plantframe.season.units import dated, day, listed, minutes_words
-from plantframe.season.work import before, steps_of
+from plantframe.season.work import before, marked, steps_of
 
 if TYPE_CHECKING:
     from collections.abc import Sequence
+    from datetime import date
 
     from plantframe.answers.answers import Answers
     from plantframe.jobs.listing import Jobs
@@ -42,8 +43,8 @@ def building_sheet(answers: Answers, jobs: Jobs, frame: WorkedFrame) -> Sheet:
     """The sheet to build a frame by. What a builder must answer for is a list of questions."""
     shown = answers.shown
     subject = subject_of(frame, shown)
-    known = listed_jobs(jobs, {BUILD}, frame.frame.name)
     steps = in_order(steps_of(frame))
+    known = listed_jobs(jobs, {BUILD}, frame.frame.name, _ticked(frame, steps))
     order = [known.job(step.job) or _as_job(step) for step in steps]
     if frame.builders_work and frame.structure is not None:
         rows = _questions(frame.structure.questions)
@@ -85,6 +86,16 @@ def in_order(steps: Sequence[FrameStep]) -> list[FrameStep]:
         left.remove(ready)
         found.append(ready)
     return found
+
+
+def _ticked(frame: WorkedFrame, steps: Sequence[FrameStep]) -> dict[str, date]:
+    """The day of each step that the plan says is done."""
+    done = marked(frame, steps).done
+    return {
+        step.job: mark.day.day
+        for step in steps
+        if (mark := done.get(step.id)) is not None and mark.day is not None
+    }
 
 
 def _as_job(step: FrameStep) -> Job:

@@ -24,7 +24,7 @@ if TYPE_CHECKING:
 
 VIEWS: Final = ("front", "side", "top")
 CAPTIONS: Final = {"front": "front", "side": "from the side", "top": "from above"}
-LEFT_MM, RIGHT_MM, FOOT_MM = 28.0, 20.0, 14.0
+LEFT_MM, RIGHT_MM, FOOT_MM = 28.0, 24.0, 14.0
 VIEWS_GAP_MM: Final = 4.0
 CAPTION_MM: Final = 4.0
 LABEL_LINE_MM: Final = 3.4

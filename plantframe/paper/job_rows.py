@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from types import MappingProxyType
 from typing import TYPE_CHECKING, Final
 
 from plantframe.frozen import frozen
@@ -10,7 +11,8 @@ from plantframe.paper.text import sentence
 from plantframe.season.units import dated, day, minutes_words
 
 if TYPE_CHECKING:
-    from collections.abc import Iterable
+    from collections.abc import Iterable, Mapping
+    from datetime import date
 
     from plantframe.jobs.job import Job
     from plantframe.jobs.listing import Jobs
@@ -23,11 +25,15 @@ A_DAY: Final = "DATE"  # stands for a date in the line that a tick becomes
 
 @frozen
 class Listed:
-    """The jobs of a frame by their ids, whatever has become of them."""
+    """The jobs of a frame by their ids, whatever has become of them.
+
+    ticked   the days on which the plan itself says that some were done
+    """
 
     open: dict[str, Job]
     done: dict[str, Job]
     skipped: dict[str, Job]
+    ticked: Mapping[str, date] = MappingProxyType({})
 
     def job(self, name: str) -> Job | None:
         """The job of that id."""
@@ -36,22 +42,23 @@ class Listed:
     def state(self, name: str) -> str:
         """What a sheet says of a job that is not to be done any more."""
         if name in self.done:
-            planned = self.done[name].planned
-            return f"done {day(planned)}" if planned else "done"
+            return f"done {day(self.ticked[name])}" if name in self.ticked else "done"
         if name in self.skipped:
             because = self.skipped[name].because
             return f"left out: {because}" if because else "left out"
         return ""
 
 
-def listed_jobs(jobs: Jobs, kinds: Iterable[str], block: str) -> Listed:
+def listed_jobs(
+    jobs: Jobs, kinds: Iterable[str], block: str, ticked: Mapping[str, date] = MappingProxyType({})
+) -> Listed:
     """The jobs of a block that are of some kinds."""
     wanted = frozenset(kinds)
-    found = [
-        {job.id: job for job in some if job.block == block and job.kind in wanted}
-        for some in (jobs.jobs, jobs.done, jobs.skipped)
-    ]
-    return Listed(*found)
+
+    def chosen(some: Iterable[Job]) -> dict[str, Job]:
+        return {job.id: job for job in some if job.block == block and job.kind in wanted}
+
+    return Listed(chosen(jobs.jobs), chosen(jobs.done), chosen(jobs.skipped), ticked)
 
 
 def row_of(number: int, says: str, name: str, job: Job, known: Listed, shown: Shown) -> Row:

@@ -8,21 +8,22 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING, Final
 
-from plantframe.frozen import frozen
+from plantframe.frozen import frozen, replace
 from plantframe.paper.elevation import front
 from plantframe.paper.scale import TooLargeError
-from plantframe.paper.sheet import Danger
+from plantframe.paper.sheet import Danger, Row
 from plantframe.paper.text import BOLD, folded
 
 if TYPE_CHECKING:
     from collections.abc import Iterator, Sequence
 
     from plantframe.paper.drawing import Drawing
-    from plantframe.paper.sheet import Aside, Row, Sheet
+    from plantframe.paper.sheet import Aside, Sheet
 
 POINT_MM: Final = 0.3528
 LINE_EM: Final = 1.3
-SIZES_PT: Final = (13.0, 12.0, 11.0, 10.5, 10.0, 9.5, 9.0)
+SIZES_PT: Final = (13.0, 12.0, 11.0, 10.5, 10.0, 9.5, 9.0, 8.5)
+SEVERAL_PT: Final = 10.0  # of what no type fits on one page
 LARGE_PT: Final = (16.0, 15.0, 14.0)
 # Heights of the front view that are tried, mm.
 DRAWINGS_MM: Final = (78.0, 66.0, 54.0, 44.0)
@@ -63,13 +64,14 @@ class Page:
 
     type_pt   size of its letters
     drawing   the front view or the sheet's own drawing, on the first page only
-    dangers   all that stand with its rows, and those that hold all the time
+    dangers   all of them on the first page; on the others what stands with its rows or always
     """
 
     sheet: Sheet
     number: int
     of: int
     type_pt: float
+    asides: tuple[Aside, ...]
     rows: tuple[Row, ...]
     dangers: tuple[Danger, ...]
     labels: tuple[tuple[str, ...], ...]
@@ -78,7 +80,7 @@ class Page:
 
     @property
     def first(self) -> bool:
-        """The page with numbers, drawing and lists."""
+        """The page with numbers and drawing."""
         return self.number == 1
 
 
@@ -89,10 +91,12 @@ def pages_of(sheet: Sheet, paper: Paper, *, large: bool = False) -> tuple[Page, 
     sizes = LARGE_PT if large else SIZES_PT
     for type_pt, (drawing, caption) in _tries(sizes, drawings):
         height = _Heights(paper, type_pt)
-        whole = height.fixed(sheet, sheet.dangers, drawing) + height.body(sheet)
+        all_of_it = _Share(sheet.asides, sheet.rows, sheet.labels)
+        whole = height.share(sheet, all_of_it, sheet.dangers) + height.top(sheet, drawing)
         if whole <= room:
-            return (_page(sheet, 1, 1, type_pt, sheet.rows, sheet.labels, drawing, caption),)
-    return _several(sheet, paper, LARGE_PT[-1] if large else SIZES_PT[2], large=large)
+            told = sheet.asides, sheet.rows, sheet.dangers, sheet.labels
+            return (Page(sheet, 1, 1, type_pt, *told, drawing, caption),)
+    return _several(sheet, paper, LARGE_PT[-1] if large else SEVERAL_PT, large=large)
 
 
 def _tries(sizes: Sequence[float], drawings: Sequence[Drawn]) -> Iterator[tuple[float, Drawn]]:
@@ -122,73 +126,77 @@ def _drawings(sheet: Sheet, paper: Paper, *, large: bool) -> Iterator[Drawn]:
         yield found[0], f"{found[1].name}, when printed at full size"
 
 
-def _page(
-    sheet: Sheet,
-    number: int,
-    of: int,
-    type_pt: float,
-    rows: Sequence[Row],
-    labels: Sequence[tuple[str, ...]],
-    drawing: Drawing | None,
-    caption: str,
-) -> Page:
-    """One page, with the cautions of its own rows and those that hold all the time."""
-    here = {row.number for row in rows}
-    dangers = tuple(
+@frozen
+class _Share:
+    """What of a sheet goes on one page."""
+
+    asides: tuple[Aside, ...] = ()
+    rows: tuple[Row, ...] = ()
+    labels: tuple[tuple[str, ...], ...] = ()
+
+
+def _dangers_on(sheet: Sheet, share: _Share, number: int) -> tuple[Danger, ...]:
+    """The cautions of a page: all of them on the first, else those of its rows and of all time."""
+    if number == 1:
+        return sheet.dangers
+    here = {row.number for row in share.rows}
+    return tuple(
         Danger(one.says, tuple(n for n in one.rows if n in here))
         for one in sheet.dangers
         if not one.rows or here & set(one.rows)
     )
-    return Page(sheet, number, of, type_pt, tuple(rows), dangers, tuple(labels), drawing, caption)
 
 
 def _several(sheet: Sheet, paper: Paper, type_pt: float, *, large: bool) -> tuple[Page, ...]:
-    """The rows shared out over as many pages as they need; each page takes at least one."""
+    """Lists and rows shared out over as many pages as they need."""
     drawing, caption = list(_drawings(sheet, paper, large=large))[-1]
     height = _Heights(paper, type_pt)
     room = paper.height_mm * SPARE - height.line_mm  # for the number of the sheet
-    shares: list[list[Row]] = [[]]
-    used = height.fixed(sheet, sheet.dangers, drawing)
-    for place, row in enumerate(sheet.rows):
-        high = height.row(row, sheet) + height.day_line(sheet.rows, place)
-        if used + high > room and shares[-1]:
-            shares.append([])
-            used = height.head(sheet) + height.dangers(sheet.dangers) + height.foot(sheet)
-            used += height.day_line(sheet.rows, 0)
-        shares[-1].append(row)
-        used += high
-    labels = _label_shares(sheet, height, room)
-    count = max(len(shares), len(labels))
-    shares += [[]] * (count - len(shares))
-    labels += [[]] * (count - len(labels))
+    shares = _label_shares(sheet, height, room) if sheet.labels else [_Share()]
+    items: tuple[Aside | Row, ...] = (*sheet.asides, *sheet.rows)
+    for item in items:
+        share = _with(shares[-1], item)
+        first = len(shares) == 1
+        used = height.share(sheet, share, _dangers_on(sheet, share, len(shares)))
+        used += height.top(sheet, drawing) if first else 0.0
+        if used > room and (first or shares[-1] != _Share()):
+            shares.append(_with(_Share(), item))
+        else:
+            shares[-1] = share
     return tuple(
-        _page(
+        Page(
             sheet,
             number,
-            count,
+            len(shares),
             type_pt,
-            rows,
-            some,
+            share.asides,
+            share.rows,
+            _dangers_on(sheet, share, number),
+            share.labels,
             drawing if number == 1 else None,
             caption if number == 1 else "",
         )
-        for number, (rows, some) in enumerate(zip(shares, labels, strict=True), 1)
+        for number, share in enumerate(shares, 1)
     )
 
 
-def _label_shares(sheet: Sheet, height: _Heights, room: float) -> list[list[tuple[str, ...]]]:
-    if not sheet.labels:
-        return []
-    shares: list[list[tuple[str, ...]]] = [[]]
-    used = height.head(sheet) + height.foot(sheet)
+def _with(share: _Share, item: Aside | Row) -> _Share:
+    """A share with one more list or row."""
+    if isinstance(item, Row):
+        return replace(share, rows=(*share.rows, item))
+    return replace(share, asides=(*share.asides, item))
+
+
+def _label_shares(sheet: Sheet, height: _Heights, room: float) -> list[_Share]:
+    """Labels, whole lines of them to a page."""
+    shares = [_Share()]
     for place in range(0, len(sheet.labels), LABELS):
         some = sheet.labels[place : place + LABELS]
-        high = height.labels(some)
-        if used + high > room and shares[-1]:
-            shares.append([])
-            used = height.head(sheet) + height.foot(sheet)
-        shares[-1] += some
-        used += high
+        share = _Share(labels=(*shares[-1].labels, *some))
+        if height.share(sheet, share, ()) > room and shares[-1].labels:
+            shares.append(_Share(labels=some))
+        else:
+            shares[-1] = share
     return shares
 
 
@@ -205,22 +213,22 @@ class _Heights:
         size = self.em_mm * size_em
         return len(folded(says, max(width_mm, size) / size)) * size * LINE_EM
 
-    def fixed(self, sheet: Sheet, dangers: Sequence[Danger], drawing: Drawing | None) -> float:
-        """All of the first page but its rows and labels."""
+    def share(self, sheet: Sheet, share: _Share, dangers: Sequence[Danger]) -> float:
+        """All of a page but its numbers and drawing."""
+        rows = sum(
+            self.row(row, sheet) + self.day_line(share.rows, place)
+            for place, row in enumerate(share.rows)
+        )
+        heads = self.line_mm if sheet.columns and share.rows else 0.0
         return (
             self.head(sheet)
             + self.dangers(dangers)
-            + self.top(sheet, drawing)
-            + self.asides(sheet.asides)
+            + self.asides(share.asides)
+            + heads
+            + rows
+            + self.labels(share.labels)
             + self.foot(sheet)
         )
-
-    def body(self, sheet: Sheet) -> float:
-        """All rows, or all labels."""
-        head = self.line_mm if sheet.columns else 0.0
-        days = sum(self.day_line(sheet.rows, place) for place in range(len(sheet.rows)))
-        rows = sum(self.row(row, sheet) for row in sheet.rows)
-        return head + days + rows + self.labels(sheet.labels)
 
     def day_line(self, rows: Sequence[Row], place: int) -> float:
         """The line with a day over the first row that is down for it."""
@@ -259,6 +267,8 @@ class _Heights:
 
     def asides(self, asides: Sequence[Aside]) -> float:
         """The short lists, each beside its heading."""
+        if not asides:
+            return 0.0
         wide = self.paper.width_mm - ASIDE_MM - 2.0
         return (
             sum(
@@ -280,7 +290,7 @@ class _Heights:
             wide = ROUNDS_SAY_MM - TICK_MM - 1.5
             told = self.text(says, wide) + self.text(aside, wide)
             boxes = self.em_mm * 1.1 * max(row.weeks, default=0)
-            return max(told, boxes, self.em_mm * 1.5) + self.em_mm * 0.7
+            return max(told, boxes, self.em_mm * 1.5) + self.em_mm * 0.8
         told = self.text(says, self.paper.width_mm - TICK_MM - WITH_MM - 1.5)
         return max(told, self.text(aside, WITH_MM), self.em_mm * 1.4) + self.em_mm * 0.5
 
