@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from datetime import date
 from typing import TYPE_CHECKING, Final
 
 from plantframe.jobs.job import BUILD, Job
@@ -26,7 +27,6 @@ from plantframe.season.work import before, marked, steps_of
 
 if TYPE_CHECKING:
     from collections.abc import Sequence
-    from datetime import date
 
     from plantframe.answers.answers import Answers
     from plantframe.jobs.listing import Jobs
@@ -45,6 +45,7 @@ def building_sheet(answers: Answers, jobs: Jobs, frame: WorkedFrame) -> Sheet:
     subject = subject_of(frame, shown)
     steps = in_order(steps_of(frame))
     known = listed_jobs(jobs, {BUILD}, frame.frame.name, _ticked(frame, steps))
+    steps.sort(key=lambda step: _day_of(step, known))  # of one day they stay in their order
     order = [known.job(step.job) or _as_job(step) for step in steps]
     if frame.builders_work and frame.structure is not None:
         rows = _questions(frame.structure.questions)
@@ -86,6 +87,14 @@ def in_order(steps: Sequence[FrameStep]) -> list[FrameStep]:
         left.remove(ready)
         found.append(ready)
     return found
+
+
+def _day_of(step: FrameStep, known: Listed) -> tuple[bool, date]:
+    """The day a step is down for; what is over comes first and what has no day last."""
+    job = known.open.get(step.job)
+    if job is None:
+        return False, date.min
+    return True, job.planned or date.max
 
 
 def _ticked(frame: WorkedFrame, steps: Sequence[FrameStep]) -> dict[str, date]:

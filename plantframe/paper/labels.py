@@ -33,7 +33,7 @@ def labels_sheet(answers: Answers) -> Sheet | None:
         return None
     return Sheet(
         LABELS,
-        "Labels for the shed",
+        "Labels",
         ("Cut along the lines; one to each bundle. Pencil on each post how high it stands.",),
         garden_words(answers),
         plan_file(answers),

@@ -23,8 +23,8 @@ if TYPE_CHECKING:
 POINT_MM: Final = 0.3528
 LINE_EM: Final = 1.3
 SIZES_PT: Final = (13.0, 12.0, 11.0, 10.5, 10.0, 9.5, 9.0, 8.5)
-SEVERAL_PT: Final = 10.0  # of what no type fits on one page
-LARGE_PT: Final = (16.0, 15.0, 14.0)
+LARGE_PT: Final = (16.0, 15.0, 14.0, 13.0)
+SEVERAL_PT: Final = (10.0, 9.5)  # of what goes on over more than one page
 # Heights of the front view that are tried, mm.
 DRAWINGS_MM: Final = (78.0, 66.0, 54.0, 44.0)
 LARGE_DRAWINGS_MM: Final = (66.0, 54.0)
@@ -37,7 +37,8 @@ GUTTER_MM: Final = 4.0
 ASIDE_MM: Final = 34.0
 TICK_MM: Final = 13.0
 WITH_MM: Final = 42.0
-ROUNDS_SAY_MM: Final = 74.0
+ROUNDS_SAY_MM: Final = 74.0  # at least, with its tick
+ONE_BOX_MM, BOXES_MM = 8.0, 13.0  # a column with one box a row, and with several
 LABELS: Final = 2
 LABEL_LEAST_MM: Final = 34.0
 
@@ -63,6 +64,7 @@ class Page:
     """One page of a sheet.
 
     type_pt   size of its letters
+    say_mm    how wide the words of a round are
     drawing   the front view or the sheet's own drawing, on the first page only
     dangers   all of them on the first page; on the others what stands with its rows or always
     """
@@ -71,6 +73,7 @@ class Page:
     number: int
     of: int
     type_pt: float
+    say_mm: float
     asides: tuple[Aside, ...]
     rows: tuple[Row, ...]
     dangers: tuple[Danger, ...]
@@ -95,8 +98,12 @@ def pages_of(sheet: Sheet, paper: Paper, *, large: bool = False) -> tuple[Page, 
         whole = height.share(sheet, all_of_it, sheet.dangers) + height.top(sheet, drawing)
         if whole <= room:
             told = sheet.asides, sheet.rows, sheet.dangers, sheet.labels
-            return (Page(sheet, 1, 1, type_pt, *told, drawing, caption),)
-    return _several(sheet, paper, LARGE_PT[-1] if large else SEVERAL_PT, large=large)
+            say_mm = rounds_say_mm(sheet, paper)
+            return (Page(sheet, 1, 1, type_pt, say_mm, *told, drawing, caption),)
+    several = [
+        _several(sheet, paper, size, large=large) for size in (LARGE_PT if large else SEVERAL_PT)
+    ]
+    return min(several, key=len)  # of as many pages, those in the larger type
 
 
 def _tries(sizes: Sequence[float], drawings: Sequence[Drawn]) -> Iterator[tuple[float, Drawn]]:
@@ -169,6 +176,7 @@ def _several(sheet: Sheet, paper: Paper, type_pt: float, *, large: bool) -> tupl
             number,
             len(shares),
             type_pt,
+            rounds_say_mm(sheet, paper),
             share.asides,
             share.rows,
             _dangers_on(sheet, share, number),
@@ -287,7 +295,7 @@ class _Heights:
         hands = f"{row.hands} people, " if row.hands > 1 else ""
         aside = f"{hands}{row.time}; {row.tools}"
         if sheet.columns:
-            wide = ROUNDS_SAY_MM - TICK_MM - 1.5
+            wide = rounds_say_mm(sheet, self.paper) - 1.5
             told = self.text(says, wide) + self.text(aside, wide)
             boxes = self.em_mm * 1.1 * max(row.weeks, default=0)
             return max(told, boxes, self.em_mm * 1.5) + self.em_mm * 0.8
@@ -311,6 +319,13 @@ class _Heights:
     def foot(self, sheet: Sheet) -> float:
         """What becomes of the ticks."""
         return self.text(sheet.back, self.paper.width_mm) + self.em_mm * 0.5 if sheet.back else 0.0
+
+
+def rounds_say_mm(sheet: Sheet, paper: Paper) -> float:
+    """How wide the words of a round are: all that its columns of boxes leave."""
+    several = any(boxes > 1 for row in sheet.rows for boxes in row.weeks)
+    boxes = len(sheet.columns) * (BOXES_MM if several else ONE_BOX_MM)
+    return max(paper.width_mm - boxes, ROUNDS_SAY_MM) - TICK_MM
 
 
 def _numbers(danger: Danger) -> str:

@@ -80,10 +80,9 @@ def _notes(job: Job) -> tuple[tuple[str, str], ...]:
 def _boxes(job: Job, first: date, last: date) -> tuple[int, ...]:
     """One box on each day a round falls on; none for what the weather calls for."""
     days = [first + timedelta(days=turn) for turn in range((last - first).days + 1)]
-    if job.every_days is None or job.planned is None:
+    if job.every_days is None:
         return (0,) * len(days)
-    start, step = job.planned, max(job.every_days[1], 1)
-    until = job.until or last
+    start, until, step = job.planned or first, job.until or last, max(job.every_days[1], 1)
     return tuple(int(start <= one <= until and (one - start).days % step == 0) for one in days)
 
 

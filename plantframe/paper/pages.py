@@ -37,7 +37,6 @@ def rendered(template: str, paper: Paper, **told: object) -> str:
         "aside_mm": layout.ASIDE_MM,
         "tick_mm": layout.TICK_MM,
         "with_mm": layout.WITH_MM,
-        "rounds_say_mm": layout.ROUNDS_SAY_MM - layout.TICK_MM,
         "labels": layout.LABELS,
         "label_least_mm": layout.LABEL_LEAST_MM,
     }

@@ -39,7 +39,8 @@ def planting_line(
     out = Drawing(room_mm, HIGH_MM)
     left, level = (room_mm - scale.mm(row_m)) / 2, 8.0
     out.line((left, level), (left + scale.mm(row_m), level), FINE)
-    for x in plumb_row(subject) if subject is not None else ():
+    posts = plumb_row(subject) if subject is not None else []
+    for x in posts:
         out.box((left + scale.mm(x) - 0.9, level - 0.9), (1.8, 1.8), BOLD)
     places = places_m(row_m, count)
     across = min(scale.mm(row_m / count) * 0.35, 1.6)
@@ -55,7 +56,7 @@ def planting_line(
         )
     out.text(
         (left + scale.mm(row_m), level + 6.0 + SMALL_MM / 3),
-        "squares: posts; circles: plants",
+        "squares: posts; circles: plants" if posts else "circles: plants",
         anchor="end",
     )
     return out

@@ -16,7 +16,7 @@ if TYPE_CHECKING:
     from plantframe.paper.subject import Subject
 
 BUILDING, PLANTING, TRAINING, TAKING_DOWN = "building", "planting", "training", "taking down"
-AWAY, LABELS = "while we are away", "labels"
+AWAY, LABELS = "while we are away", "for the shed"
 # Letters that cannot be taken for each other or for figures, and that make no words.
 MARK_LETTERS: Final = "BCDFGHJKLMNPQRTVWXZ"
 MARK_LENGTH: Final = 4
@@ -42,7 +42,7 @@ class Danger:
 class Row:
     """A line to be ticked.
 
-    number   its number on the sheet, the same whatever is done already
+    number   its number on the sheet: the order of the work
     notes    what belongs to it: (label, words), the label "" for words alone
     when     the day it is down for, "" where nothing sets one
     state    "" to be done, `done 3 May` or `left out`

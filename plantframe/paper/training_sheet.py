@@ -30,6 +30,7 @@ if TYPE_CHECKING:
     from plantframe.season.frames import WorkedFrame
     from plantframe.season.plantings import WorkedPlanting
 
+NOTHING = "none"  # a plant that is not led
 ROUNDS = frozenset({TRAIN, PICK, CARE})
 
 
@@ -91,7 +92,7 @@ def round_rows(jobs: Sequence[Job]) -> tuple[Row, ...]:
 def _numbers(answers: Answers, frame: WorkedFrame) -> tuple[Number, ...]:
     shown = answers.shown
     found = []
-    if frame.height_m:
+    if frame.height_m and frame.holds:
         found.append(Number(shown.length(frame.height_m), "top of the frame: pinch there"))
     leaders = next((one.leaders for one in frame.plantings if one.leaders), None)
     if leaders:
@@ -108,7 +109,7 @@ def _numbers(answers: Answers, frame: WorkedFrame) -> tuple[Number, ...]:
 def _how(planting: WorkedPlanting) -> Aside | None:
     """How a plant is led, in the words of its entry."""
     training = planting.entry.training if planting.entry else None
-    if training is None or not training.how:
+    if training is None or not training.how or training.kind == NOTHING:
         return None
     lines = [sentence(training.how)]
     own = planting.planting

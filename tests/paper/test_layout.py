@@ -47,7 +47,7 @@ def test_what_is_too_long_for_a_page_goes_on_and_loses_no_step() -> None:
 def test_large_type_is_larger_and_loses_no_step_either() -> None:
     (sheet,) = sheets(HEAD + BED + NET, "Bean Net", BUILDING)
     small, large = pages_of(sheet, A4)[0], pages_of(sheet, A4, large=True)[0]
-    assert large.type_pt >= 14
+    assert large.type_pt >= 13
     assert large.type_pt > small.type_pt
     assert steps_on(sheet, A4, large=True) == [row.number for row in sheet.rows]
 
