@@ -132,5 +132,5 @@ def suited(frame: WorkedFrame) -> Iterator[Plant]:
 def is_listed(frame: WorkedFrame, entry: Plant) -> bool:
     """Whether the kind's own entry lists this plant."""
     return frame.structure is not None and any(
-        one.plant == entry.name for one in frame.structure.suits
+        one.plant == entry.known_as for one in frame.structure.suits
     )

@@ -413,6 +413,7 @@ class Plant:
     """A plant. Figures in m, kg, kg/m, C, days and so on; None where nothing is known.
 
     other   figures an entry gives beyond those named here, by their own words
+    yours   the file and line where the gardener says something of it themselves
     """
 
     name: str
@@ -460,6 +461,12 @@ class Plant:
     says: str
     other: Mapping[str, Sourced]
     reviewed: str = ""
+    yours: str = ""
+
+    @property
+    def known_as(self) -> str:
+        """The name that other entries know it by: of a gardener's own, the plant it is like."""
+        return self.like if self.yours and self.like else self.name
 
 
 @frozen

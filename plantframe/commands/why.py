@@ -200,7 +200,7 @@ def _from(value: Sourced | None) -> str:
     if value is None:
         return "estimate"
     doubt = f" ({value.doubt})" if value.doubt else ""
-    return value.basis + doubt
+    return ("your figure" if value.basis == "yours" else value.basis) + doubt
 
 
 def show(working: Working, screen: Screen) -> None:

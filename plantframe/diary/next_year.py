@@ -25,7 +25,7 @@ if TYPE_CHECKING:
     from plantframe.season.season import Season
 
 GROUND: Final = frozenset({"wall", "hedge", "tree", "path", "house", "bed", "border"})
-LASTS: Final = GROUND | {"shed", "yard"}
+LASTS: Final = GROUND | {"shed", "yard", "variety"}
 BUILT: Final = frozenset({"frame", "line", "cover", "fence"})
 DIARY: Final = frozenset({"log", "note"})
 # Facts that belong to one season, not to the thing.

@@ -383,6 +383,27 @@ def _no_place(told: Told) -> str:
 
 
 # ---- set aside, done, moved -----------------------------------------------------------------
+@_kind("like-what", "ask", unread=True)
+def _like_what(told: Told) -> str:
+    return (
+        f"which plant of the catalogue is {told['name']} like? Add `, like runner bean` to this "
+        "line: what you don't say of it is taken from there. Not used until you do."
+    )
+
+
+@_kind("backwards", "ask", unread=True)
+def _backwards(told: Told) -> str:
+    return f"“{told['text']}”: the larger figure stands first. Which is the least? Not used."
+
+
+@_kind("no-frost-to-count-from", "note")
+def _no_frost_to_count_from(told: Told) -> str:
+    return (
+        f"“{told['text']}” is kept by how far it lies from the last frost, and the garden names "
+        "none. Not used until it has `frost last …`."
+    )
+
+
 @_kind("no-reason", "ask")
 def _no_reason(told: Told) -> str:
     return (

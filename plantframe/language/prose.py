@@ -108,6 +108,22 @@ frame Squash Net, net frame
   ok too-heavy because "we prop it every January", Joan, 3 March, at about 1.3 times, until 2029
 ```
 
+## Plants of your own
+
+Nobody's book knows your own strain. A file beside the plan, say `plants.plan`, brought in with
+`read plants`, may hold what you know of it; the rest is taken from the plant it is like. The same
+words under the name of a plant of the catalogue put your figures in place of the catalogue's.
+
+```
+variety Ida Bean, like runner bean
+  height 2 to 2.6 m
+  weighs 9 to 12 kg a metre
+  sow 2 weeks after last frost
+
+variety cucumber
+  ready 50 to 60 days after sowing
+```
+
 ## A frame of your own design
 
 What is no kind the program knows may be written down all the same, with its pieces and the order

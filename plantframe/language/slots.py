@@ -88,12 +88,17 @@ def _count(phrase: Phrase, at: int, _stops: Stops) -> Taken:
     return None
 
 
-def _lengths(phrase: Phrase, at: int, stops: Stops) -> Taken:
-    """A length or a span of lengths."""
-    value = value_at(phrase, at)
-    if isinstance(value, Span) and isinstance(value.low, Measure):
-        return (value, at + 1) if value.low.dimension == "length" else None
-    return _one(Measure, "length")(phrase, at, stops)
+def _range(*dimensions: str) -> Callable[[Phrase, int, Stops], Taken]:
+    """A measure of one of these dimensions, or a span of them: `2 m`, `2 to 3 m`."""
+
+    def taker(phrase: Phrase, at: int, _stops: Stops) -> Taken:
+        value = value_at(phrase, at)
+        first = value.low if isinstance(value, Span) else value
+        if isinstance(first, Measure) and first.dimension in dimensions:
+            return value, at + 1
+        return None
+
+    return taker
 
 
 def _pull(phrase: Phrase, at: int, _stops: Stops) -> Taken:
@@ -291,7 +296,7 @@ _TAKERS: Mapping[str, Callable[[Phrase, int, Stops], Taken]] = {
     "number": _one(Number),
     "year": when.year,
     "length": _one(Measure, "length"),
-    "lengths": _lengths,
+    "lengths": _range("length"),
     "section": _section,
     "cut": _cut,
     "size": _size,
@@ -306,7 +311,9 @@ _TAKERS: Mapping[str, Callable[[Phrase, int, Stops], Taken]] = {
     "spot": spots.spot,
     "place": spots.place,
     "weight": _one(Measure, "weight"),
+    "weights": _range("weight"),
     "years": _one(Measure, "years"),
+    "whiles": _range("time", "years"),
     "time": _one(Measure, "time"),
     "warmth": _one(Measure, "warmth"),
     "pull": _pull,

@@ -14,6 +14,7 @@ from plantframe.pairing.pair import Pair
 from plantframe.pairing.trials import Judged, judge
 from plantframe.pairing.tying import meant_for
 from plantframe.season.entries import entry_of
+from plantframe.season.own_plants import names_in
 from plantframe.season.told import sentence, told
 from plantframe.season.units import listed
 
@@ -35,10 +36,10 @@ def for_plant(season: Season | None, plant: str, *, count: int | None = None) ->
     season   None asks without a plan: every kind in an average place
     plant    as a gardener says it; where it can mean several all are ranked, and a remark asks
     """
-    names = catalogue.plants_named(plant)
+    names = names_in(season.plan if season else None, plant)
     if not names:
         return Matches(plant, remarks=(_unknown(plant, "plant"),))
-    return _for_names(season, plant, tuple(names), count=count)
+    return _for_names(season, plant, names, count=count)
 
 
 def for_want(season: Season, want: Want) -> Matches:
@@ -90,7 +91,7 @@ def for_place(season: Season, name: str) -> Matches:
         return Matches(name, remarks=(f"There is no bed or wall called {name} in the plan.",))
     here = _at(season, bed, wall)
     best: list[Judged] = []
-    for climber in _climbers():
+    for climber in _climbers(season):
         pairs = [Pair(climber, support) for support in here]
         judged = [judge(pair, season, tried=False) for pair in pairs if _belongs(pair)]
         ranked = [one for one in judged if one.place is not None]
@@ -106,7 +107,8 @@ def for_place(season: Season, name: str) -> Matches:
 
 def is_back_in(season: Season, plant: str, frame: str) -> bool:
     """Whether a plant is no longer ruled out on a frame: asked of the season after an edit."""
-    support, entry = supports.of_frame(season, frame), entry_of(plant)
+    names = names_in(season.plan, plant)
+    support, entry = supports.of_frame(season, frame), entry_of(names[0] if names else None)
     if support is None or entry is None:
         return False
     pair = Pair(_climber(entry, support), support)
@@ -177,7 +179,7 @@ def _at(season: Season, bed: Bed | None, wall: Thing | None) -> list[Support]:
 
 
 def _all_on(support: Support, season: Season | None) -> list[Judged]:
-    pairs = [Pair(climber, support) for climber in _climbers(support)]
+    pairs = [Pair(climber, support) for climber in _climbers(season, support)]
     return [judge(pair, season) for pair in pairs if _belongs(pair)]
 
 
@@ -190,11 +192,14 @@ def _belongs(pair: Pair) -> bool:
     return not supports.only_props(pair.support.kind)
 
 
-def _climbers(support: Support | None = None) -> list[Climber]:
-    """Every plant of the catalogue that wants holding up, as it grows on this support."""
+def _climbers(season: Season | None = None, support: Support | None = None) -> list[Climber]:
+    """Every plant that wants holding up, the gardener's own with them, as it grows here."""
+    found = (entry_of(name) for name in (season.plan.own.values() if season else ()))
+    own = {entry.name: entry for entry in found if entry is not None}
+    every = {**{entry.name: entry for entry in _plants()}, **own}
     return [
         _climber(entry, support)
-        for entry in _plants()
+        for entry in every.values()
         if not Climber(entry, entry.name).unsupported
     ]
 

@@ -298,7 +298,7 @@ def elsewhere(pair: Pair, because: str) -> str:
         and _is_in(replace(climber, stopped=True), support)
     ):
         return "the tips pinched out when they reach the top"
-    best = [kind for kind in best_kinds(climber.name) if kind != support.kind]
+    best = [kind for kind in best_kinds(climber.entry.known_as) if kind != support.kind]
     if climber.holds_on == "clings":
         best = ["brick or stone in good order", *best]
     return f"{listed(best[:MOST_NAMED], 'or')} instead" if best else ""

@@ -36,7 +36,7 @@ class Pair:
         structure = self.support.structure
         if structure is None:
             return None
-        name = self.climber.name
+        name = self.climber.entry.known_as
         return next((one for one in structure.suits if named("plant", one.plant) == (name,)), None)
 
     def changed(self, changes: Mapping[str, object]) -> Pair | None:

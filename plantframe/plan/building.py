@@ -16,6 +16,7 @@ from plantframe.plan.grounds import bed_of, thing_of
 from plantframe.plan.plantings import grown_last_year
 from plantframe.plan.site import Site
 from plantframe.plan.things import Plan
+from plantframe.plan.varieties import varieties_of
 
 if TYPE_CHECKING:
     from datetime import date
@@ -45,6 +46,8 @@ def build(reading: Reading, today: date) -> tuple[Plan, tuple[Mistake, ...]]:
     garden = garden_of(site, all_of("garden"))
     if garden.kerf_m is None:
         garden = replace(garden, kerf_m=_yards_kerf_m(all_of("yard")))
+    own = varieties_of(site, all_of("variety"), garden)
+    site.slips.own = own
     kept = [
         block for block in all_of(*_THINGS, *_BEDS, *_FRAMES) if site.names.add(block, site.slips)
     ]
@@ -71,6 +74,7 @@ def build(reading: Reading, today: date) -> tuple[Plan, tuple[Mistake, ...]]:
         tuple(item for block in all_of("yard") for item in items_of(block)),
         grown_last_year(site),
         frozenset(site.names.common),
+        MappingProxyType(own),
     )
     ask_for_the_place(site, plan)
     return plan, tuple(site.slips.found)

@@ -5,9 +5,10 @@ from __future__ import annotations
 import re
 from dataclasses import dataclass, field
 from functools import cache, lru_cache
+from types import MappingProxyType
 from typing import TYPE_CHECKING
 
-from plantframe.catalogue.names import all_names, index, named
+from plantframe.catalogue.names import all_names, index, named, singular_forms, tidy
 from plantframe.language.edits import Edit, rewrite, useful
 from plantframe.language.mistakes import Mistake, Where
 from plantframe.language.near import MOST, nearest
@@ -16,13 +17,14 @@ from plantframe.language.spots import compass
 from plantframe.plan.things import Spot
 
 if TYPE_CHECKING:
-    from collections.abc import Iterable
+    from collections.abc import Iterable, Mapping
 
     from plantframe.language.reader import Block, Fact
     from plantframe.language.shapes import Slot
 
 # Words that stand for a thing of the plan without being its name.
 COMMON = {"shed", "yard", "house", "store"}
+NONE_OWN: Mapping[str, str] = MappingProxyType({})
 MOST_NAMED = 4  # names that are told at once
 # Words that only name a kind of thing, so that `the hedge` means the one hedge there is.
 KINDS = {"wall", "hedge", "tree", "path", "house", "bed", "border", "fence"}
@@ -30,9 +32,13 @@ KINDS = {"wall", "hedge", "tree", "path", "house", "bed", "border", "fence"}
 
 @dataclass(slots=True)
 class Slips:
-    """The mistakes found while a plan is built, and the edits that may cure them."""
+    """The mistakes found while a plan is built, and the edits that may cure them.
+
+    own   the gardener's own plants by tidy name
+    """
 
     found: list[Mistake] = field(default_factory=list)
+    own: Mapping[str, str] = field(default_factory=dict)
 
     def say(self, slip: str, where: Where, edits: Iterable[Edit] = (), /, **told: str) -> None:
         """Keep a mistake."""
@@ -179,11 +185,21 @@ def two_things(block: Block, names: Names, slips: Slips) -> None:
     slips.say("two-things-in-a-name", block.where, (edit,), **told)
 
 
-def plants(said: str) -> tuple[str, ...]:
-    """The catalogue's plants a name can mean; a word or two of description may stand before.
+def plants(said: str, own: Mapping[str, str] = NONE_OWN) -> tuple[str, ...]:
+    """The plants a name can mean; a word or two of description may stand before.
+
+    own   the gardener's own plants by tidy name: they come before the catalogue's
 
     A name that is a slip away from a plant's is a slip, not a description: `runer bean`.
     """
+    for form in singular_forms(tidy(said)) if own else ():
+        if form in own:
+            return (own[form],)
+    found = _of_the_catalogue(said)
+    return tuple(own.get(tidy(name), name) for name in found) if own else found
+
+
+def _of_the_catalogue(said: str) -> tuple[str, ...]:
     found = named("plant", said)
     if found:
         return tuple(found)
@@ -202,9 +218,9 @@ def _slip_of_a_name(said: str) -> bool:
     return bool(difflib.get_close_matches(said.lower(), all_names("plant"), n=1, cutoff=0.88))
 
 
-def near_plants(said: str) -> tuple[str, ...]:
+def near_plants(said: str, own: Mapping[str, str] = NONE_OWN) -> tuple[str, ...]:
     """Up to four plants whose names look like the one typed."""
-    return nearest(said, all_names("plant"))
+    return nearest(said, [*own.values(), *all_names("plant")])
 
 
 def kinds(said: str) -> tuple[str, ...]:
@@ -255,10 +271,10 @@ def plant_of(
     ambiguous   leave a name with several meanings to the advice
     """
     said = str(slot.value)
-    found = plants(said)
+    found = plants(said, slips.own)
     where = at(fact.where, slot.column)
     if not found and not quiet:
-        near = near_plants(said)
+        near = near_plants(said, slips.own)
         edits = [rewrite(where, said, name) for name in near[:2]]
         slips.say("unknown-plant", where, edits, plant=said, near=", ".join(near))
     if len(found) > 1 and not ambiguous:

@@ -116,7 +116,7 @@ def grown_last_year(site: Site) -> Mapping[str, tuple[Grown, ...]]:
             for fact in block.facts if bed and years else ():
                 plant = fact.get("plant")
                 if fact.word in GROWS and isinstance(plant, str) and years:
-                    grown = Grown(plant, years[0], naming.plants(plant), fact)
+                    grown = Grown(plant, years[0], naming.plants(plant, site.slips.own), fact)
                     out.setdefault(bed, []).append(grown)
             if block.word in {"bed", "border"}:
                 out.setdefault(block.name, []).extend(site.had(block.facts, quiet=True))

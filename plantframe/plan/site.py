@@ -116,7 +116,7 @@ class Site:
                 dated, new = dated or not years_first, not years_first
             if plant and (slot.name in plants) == years_first:
                 for year in years:
-                    yield Grown(plant, year, naming.plants(plant), fact)
+                    yield Grown(plant, year, naming.plants(plant, self.slips.own), fact)
         if not dated and not quiet:
             self._no_year(fact, plant)
 

@@ -16,6 +16,7 @@ if TYPE_CHECKING:
     from plantframe.language.slots import Section
     from plantframe.language.values import Measure, Size
     from plantframe.plan.dates import Dated
+    from plantframe.plan.varieties import VarietyName
 
     Typed = Measure | Size
 
@@ -361,6 +362,7 @@ class Plan:
     """A season's plan.
 
     history   what grew where in plans brought in with `as last year`
+    own       the gardener's own plants, by their names in small letters
     """
 
     name: str
@@ -376,6 +378,7 @@ class Plan:
     yard: tuple[Item, ...]
     history: Mapping[str, tuple[Grown, ...]]
     places: frozenset[str] = frozenset()
+    own: Mapping[str, VarietyName] = MappingProxyType({})
 
     @property
     def plantings(self) -> tuple[Planting, ...]:

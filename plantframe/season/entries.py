@@ -6,6 +6,8 @@ from typing import TYPE_CHECKING
 
 from plantframe.catalogue import reading as catalogue
 from plantframe.catalogue.mistakes import CatalogueError
+from plantframe.plan.varieties import VarietyName
+from plantframe.season.own_plants import own_entry
 from plantframe.season.told import told
 
 if TYPE_CHECKING:
@@ -21,7 +23,7 @@ def entry_of(name: str | None, garden: Garden | None = None) -> Plant | None:
     if name is None:
         return None
     try:
-        entry = catalogue.plant(name)
+        entry = own_entry(name) if isinstance(name, VarietyName) else catalogue.plant(name)
     except CatalogueError:
         return None
     if entry is None:
@@ -61,7 +63,8 @@ def broken_entry(kind: str, name: str | None) -> str:
     if not name:
         return ""
     try:
-        catalogue.plant(name) if kind == "plant" else catalogue.structure(name)
+        entry_name = name.variety.like if isinstance(name, VarietyName) else name
+        catalogue.plant(entry_name) if kind == "plant" else catalogue.structure(name)
     except CatalogueError as error:
         return str(error).removesuffix(".")
     return ""

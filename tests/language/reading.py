@@ -15,6 +15,7 @@ if TYPE_CHECKING:
 
 FILE = "garden.plan"
 HEADS = {
+    "variety": "variety Ida Bean",
     "garden": "garden Quarry Row, 2027",
     "frame": "frame Bean Net, net frame",
     "line": "line Berry Wires, cane wires",

@@ -103,6 +103,27 @@ CASES = [
         (None, None),
     ),
     Case(
+        "like-what",
+        f"{GARDEN}variety Ida Bean\n  height 2 m\n",
+        7,
+        1,
+        ("which plant of the catalogue is Ida Bean like?", ", like runner bean", "Not used"),
+    ),
+    Case(
+        "backwards",
+        f"{GARDEN}variety Ida Bean, like runner bean\n  height 3 to 2 m\n",
+        8,
+        3,
+        ("“height 3 to 2 m”: the larger figure stands first.", "Not used."),
+    ),
+    Case(
+        "no-frost-to-count-from",
+        "garden Quarry Row, 2027\nvariety Ida Bean, like runner bean\n  sow 20 May\n",
+        3,
+        3,
+        ("“sow 20 May” is kept by how far it lies from the last frost", "frost last …"),
+    ),
+    Case(
         "no-reason",
         f"{NET}  ok too-heavy\n",
         8,

@@ -15,6 +15,7 @@ from plantframe.language.vocabulary import ground
 from plantframe.language.vocabulary import parts
 from plantframe.language.vocabulary import frames
 from plantframe.language.vocabulary import growing
+from plantframe.language.vocabulary import varieties
 from plantframe.language.vocabulary import marks
 from plantframe.language.vocabulary.common import BUILT, LANGUAGE, PLACES
 from plantframe.language.vocabulary.growing import GROW

@@ -115,6 +115,14 @@ block(
     also="wants, wish",
 )
 block(
+    "variety",
+    "like {plant:like}",
+    help="A plant of your own, or figures of your own for one of the catalogue's: they outrank the "
+    "catalogue's. Best kept in a file beside the plan, brought in with `read plants`.",
+    example="variety Ida Bean, like runner bean\n  height 2 to 2.6 m",
+    also="sort",
+)
+block(
     "task",
     "by {date:by}, {hours}, done {date:done}, after {job:after}, {both of us|both:both}, "
     "when {text:when}, because {reason:because}, move/moved to? {date:moved}, {spot}*, "
