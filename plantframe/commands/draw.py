@@ -219,6 +219,7 @@ def frame_data(subject: Subject) -> dict[str, Any]:
         "pegs": None
         if pegs is None
         else {
+            "of": pegs.of,
             "how": pegs.how,
             "heads": list(pegs.heads),
             "rows": [list(row) for row in pegs.rows],

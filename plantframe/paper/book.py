@@ -42,10 +42,6 @@ if TYPE_CHECKING:
 
 OFFERS: Final = 2
 SOON: Final = "any time, or when something calls for it"
-SAWING: Final = (
-    "Clamp the board and keep both hands behind the blade; eyes and ears covered at a power saw. "
-    "Draw the nails of old wood first."
-)
 
 
 @frozen
@@ -136,7 +132,6 @@ def book(answers: Answers, paper: Paper, *, large: bool = False) -> str:
         months=list(_months(jobs)),
         counters=_counters(buying),
         yard=buying.to_rip,
-        sawing=SAWING,
         cutting=cutting,
         beds=_beds(answers),
         frames=_frames(answers),

@@ -8,6 +8,8 @@ from plantframe.paper.drawing import BOLD, LINE, SMALL_MM, Drawing, paragraphs, 
 from plantframe.paper.scale import scale_for
 
 if TYPE_CHECKING:
+    from collections.abc import Sequence
+
     from plantframe.paper.scale import Scale
     from plantframe.plan.things import Garden
     from plantframe.timber.cutting import Cutting
@@ -16,21 +18,32 @@ if TYPE_CHECKING:
 WIDE_MM: Final = 190.0
 NAME_MM: Final = 44.0
 BAR_MM, STEP_MM = 5.6, 8.2
-HEADING_MM: Final = 3.6
+HEADING_MM: Final = 4.0
+LEFT_OVER_MM: Final = 24.0
+A_PAGE: Final = 24  # boards
+CAUTION: Final = (
+    "Mind: clamp the board, keep both hands behind the blade, and cover eyes and ears at a power "
+    "saw; draw the nails of old wood first."
+)
 
 
 def cutting_drawings(cutting: Cutting, garden: Garden) -> list[tuple[str, Drawing]]:
-    """A heading and a drawing for each lot of sticks that are sawn together."""
+    """A heading and a drawing for each lot of sticks sawn together; a long lot has several."""
     longest = max((cutting.tape.metres(board.length) for board in cutting.boards), default=0.0)
     if longest <= 0:
         return []
-    wide = WIDE_MM - NAME_MM - 14.0
+    wide = WIDE_MM - NAME_MM - LEFT_OVER_MM
     scale = scale_for(longest, 0.0, wide, BAR_MM, imperial=garden.imperial)
-    return [
-        (_lot_name(lot, garden), _lot(lot, cutting, garden, scale))
-        for lot in cutting.lots
-        if lot.boards
-    ]
+    found = []
+    for lot in (lot for lot in cutting.lots if lot.boards):
+        name = _lot_name(lot, garden)
+        shares = [lot.boards[at : at + A_PAGE] for at in range(0, len(lot.boards), A_PAGE)]
+        for place, boards in enumerate(shares, 1):
+            part = f", {place} of {len(shares)}" if len(shares) > 1 else ""
+            drawing = _lot(lot, boards, cutting, garden, scale)
+            title = paragraphs([f"{name}{part}"], WIDE_MM, HEADING_MM, bold=True)
+            found.append((f"{name}{part}", stacked([title, drawing], 1.5)))
+    return found
 
 
 def _lot_name(lot: Lot, garden: Garden) -> str:
@@ -39,7 +52,10 @@ def _lot_name(lot: Lot, garden: Garden) -> str:
     return f"{'lattice strip ' if lot.strip else ''}{names}{wood}"
 
 
-def _lot(lot: Lot, cutting: Cutting, garden: Garden, scale: Scale) -> Drawing:
+def _lot(
+    lot: Lot, boards: Sequence[Board], cutting: Cutting, garden: Garden, scale: Scale
+) -> Drawing:
+    """The pieces of a lot in words, its boards drawn, and what cannot be cut."""
     says = cutting.tape.says
     pieces = [
         f"{piece.mark}  {piece.stick.count} of {says(piece.length)}: {piece.for_}"
@@ -50,10 +66,14 @@ def _lot(lot: Lot, cutting: Cutting, garden: Garden, scale: Scale) -> Drawing:
         f"{one.piece.for_}."
         for one in lot.unfit
     ]
-    out = Drawing(WIDE_MM, len(lot.boards) * STEP_MM + 2.0)
-    for line, board in enumerate(lot.boards):
+    out = Drawing(WIDE_MM, len(boards) * STEP_MM + 2.0)
+    for line, board in enumerate(boards):
         _board(out, board, cutting, garden, scale, line * STEP_MM + 1.0)
-    under = [f"{scale.name}, when printed at full size; hatched: left over"]
+    kerf = cutting.tape.kerf_says(cutting.kerf)
+    under = [
+        f"{scale.name}, when printed at full size; hatched: left over. Each cut takes {kerf}.",
+        CAUTION,
+    ]
     return stacked([paragraphs(pieces, WIDE_MM), out, paragraphs([*unfit, *under], WIDE_MM)], 2.0)
 
 

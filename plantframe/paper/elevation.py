@@ -282,7 +282,7 @@ def _courses(drawing: Drawing, subject: Subject, sight: Sight) -> None:
 def _lengths(
     drawing: Drawing, subject: Subject, sight: Sight, posts: Sequence[tuple[Pieces, Placed]]
 ) -> None:
-    shown, extent = subject.shown, sight.extent
+    extent = sight.extent
     below = sight.at(0.0, extent.bottom)[1]
     xs = sorted({round(place.x[0], 3) for _, place in posts})
     level = below + 6.0
@@ -293,14 +293,14 @@ def _lengths(
         steps = {round(b - a, 2) for a, b in pairwise(xs)}
         each = " each" if len(steps) == 1 and len(xs) > 2 else ""
         if len(xs) > 2 or abs(second - first - extent.wide) > 0.05:
-            measures.across(drawing, left, right, level, f"{shown.bench(second - first)}{each}")
+            measures.across(drawing, left, right, level, f"{subject.tape(second - first)}{each}")
             for x in (left, right):
                 measures.reach(drawing, (x, below + 1.0), (x, level + 1.0))
             level += 5.5
     if extent.wide > LEVEL:
         left, right = sight.at(extent.left, 0.0)[0], sight.at(extent.right, 0.0)[0]
         by_posts = plumb and len(xs) >= 2 and abs(xs[-1] - xs[0] - extent.wide) < 0.05
-        says = shown.bench(extent.wide) if by_posts else _outer(subject, extent.wide)
+        says = subject.tape(extent.wide) if by_posts else _outer(subject, extent.wide)
         measures.across(drawing, left, right, level, says)
 
 

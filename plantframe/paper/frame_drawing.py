@@ -73,7 +73,7 @@ def _table(pegs: Pegs | None, wide: float) -> Drawing | None:
                 out.text((left + sum(columns[:place]), level - 1.4), name)
             out.line((left, level), (left + width, level), FINE)
     check = [f"Check: {pegs.check}"] if pegs.check else []
-    title = paragraphs(["Where the posts go, to the middle of each"], wide, HEADING_MM, bold=True)
+    title = paragraphs([f"Where the {pegs.of} go"], wide, HEADING_MM, bold=True)
     return stacked([title, paragraphs([pegs.how], wide), out, paragraphs(check, wide)], 1.0)
 
 

@@ -66,10 +66,10 @@ def _wanted(subject: Subject) -> Iterator[Number]:
     ring = ring_m(subject)
     row = plumb_row(subject)
     if ring is not None:
-        yield Number(shown.bench(ring / 2), "string from the middle peg to the marks")
+        yield Number(subject.tape(ring / 2), "string from the middle peg to the marks")
     elif len(row) > 1:
         says = f"from middle to middle of the {uprights}"
-        yield Number(shown.bench(row[1] - row[0]), says)
+        yield Number(subject.tape(row[1] - row[0]), says)
     board = any(pieces.breadth_m for pieces in subject.worked.pieces.values())
     for name, says in WANTED:
         metres = subject.figure(name)

@@ -23,12 +23,14 @@ MOST_PEGS: Final = 24  # more of them are told by their spacing
 class Pegs:
     """A table of pegs. Distances are to the middle of each post.
 
+    of      what stands there: the posts, the corners
     how     how the two fixed points are set out
     heads   over the columns of figures
     rows    each peg's name and its distances, as a tape shows them
     check   the measure across the corners, "" where one row has none
     """
 
+    of: str
     how: str
     heads: tuple[str, ...]
     rows: tuple[tuple[str, ...], ...]
@@ -99,20 +101,21 @@ def _from_above(subject: Subject) -> list[Point]:
     return sorted(points, key=lambda point: (point[1], point[0])) if len(rows) > 1 else []
 
 
-def _distance(bench: Callable[[float], str], metres: float) -> str:
-    return bench(metres) if metres > LEVEL else "here"
+def _distance(tape: Callable[[float], str], metres: float) -> str:
+    return tape(metres) if metres > LEVEL else "here"
 
 
 def _row(subject: Subject, xs: list[float]) -> Pegs:
-    bench, last = subject.shown.bench, len(xs)
+    tape, last = subject.tape, len(xs)
     told = xs if last <= MOST_PEGS else xs[:MOST_PEGS]
     rows = [
-        (f"{n}", _distance(bench, x - xs[0]), _distance(bench, xs[-1] - x))
+        (f"{n}", _distance(tape, x - xs[0]), _distance(tape, xs[-1] - x))
         for n, x in enumerate(told, 1)
     ]
     if last > MOST_PEGS:
-        rows.append(("and so on", f"every {bench(xs[1] - xs[0])}", ""))
+        rows.append(("and so on", f"every {tape(xs[1] - xs[0])}", ""))
     return Pegs(
+        f"{subject.called('posts')}, to the middle of each",
         f"Set peg 1 and peg {last} first, with a string between them. Leave the tape lying from "
         "peg 1, so that small errors do not add up.",
         ("from peg 1", f"from peg {last}"),
@@ -122,39 +125,41 @@ def _row(subject: Subject, xs: list[float]) -> Pegs:
 
 def _rectangle(subject: Subject, points: list[Point]) -> Pegs:
     """Pegs of a figure with corners; the two at the ends of the first side are the fixed ones."""
-    bench = subject.shown.bench
+    tape = subject.tape
     first = points[0]
     second = max((one for one in points if one[1] == first[1]), key=lambda point: point[0])
     order = [first, second, *(one for one in points if one not in {first, second})]
     rows = [
-        (f"{n}", *(_distance(bench, math.dist(fixed, one)) for fixed in (first, second)))
+        (f"{n}", *(_distance(tape, math.dist(fixed, one)) for fixed in (first, second)))
         for n, one in enumerate(order[:MOST_PEGS], 1)
     ]
     wide, deep = second[0] - first[0], max(y for _, y in points) - first[1]
     how = "Set pegs 1 and 2 first. Each of the others stands where both tapes meet."
     apart, posts = subject.figure("posts.apart"), subject.figure("posts.count") or 0
     if apart and posts > len(points):
-        how += f" The posts between the corners stand {bench(apart)} apart."
+        how += f" The posts between the corners stand {tape(apart)} apart."
     return Pegs(
+        f"{subject.called('posts')}, to the middle of each" if apart or posts else "corners",
         how,
         ("from peg 1", "from peg 2"),
         tuple(rows),
-        f"corner to corner {bench(math.hypot(wide, deep))}, both ways alike",
+        f"corner to corner {tape(math.hypot(wide, deep))}, both ways alike",
     )
 
 
 def _ring(subject: Subject, across: float) -> Pegs:
     count = round(subject.figure("posts.count") or 0)
-    bench = subject.shown.bench
+    tape = subject.tape
     chord = across * math.sin(math.pi / count) if count > 1 else across
     return Pegs(
+        subject.called("posts"),
         "Set a peg in the middle and walk a string round it.",
         ("measure",),
         (
-            ("string, from the middle peg", bench(across / 2)),
-            (f"from mark to mark, straight, {count} marks", bench(chord)),
+            ("string, from the middle peg", tape(across / 2)),
+            (f"from mark to mark, straight, {count} marks", tape(chord)),
         ),
-        f"across the ring from mark to opposite mark {bench(across)}"
+        f"across the ring from mark to opposite mark {tape(across)}"
         if count % 2 == 0
         else "the last step closes the ring like the others",
     )

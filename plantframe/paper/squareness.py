@@ -34,7 +34,7 @@ def _near(subject: Subject) -> str:
 
 
 def _agree(subject: Subject, what: str, wide: float, high: float) -> str:
-    diagonal = subject.shown.bench(math.hypot(wide, high))
+    diagonal = subject.tape(math.hypot(wide, high))
     return f"{what}: {diagonal} both ways, within {_near(subject)}"
 
 

@@ -48,6 +48,12 @@ class Subject:
         number = isinstance(value, int | float) and not isinstance(value, bool)
         return float(value) if number else None  # type: ignore[arg-type]
 
+    def tape(self, metres: float) -> str:
+        """A length set out with the tape on the ground: as near as at the bench, in its units."""
+        if self.shown.imperial or metres >= 1:
+            return self.shown.bench(metres)
+        return f"{round(metres * 200) / 2:g} cm"
+
     def called(self, word: str) -> str:
         """What this kind calls a fact: poles, foot posts."""
         fact = self.structure.facts.get(word)

@@ -42,14 +42,14 @@ def test_six_poles_stand_as_far_apart_as_half_the_ring() -> None:
     # the side of a six-sided figure is the radius of the ring round it
     pegs = pegs_of(kind("wigwam"))
     assert pegs is not None
-    assert [row[1] for row in pegs.rows] == ["500 mm", "500 mm"]
+    assert [row[1] for row in pegs.rows] == ["50 cm", "50 cm"]
 
 
 def test_three_poles_stand_at_half_the_root_of_three_of_the_ring() -> None:
     # 0.9 m × sin 60° = 0.779 m, to 5 mm
     pegs = pegs_of(kind("tripod"))
     assert pegs is not None
-    assert pegs.rows[1][1] == "780 mm"
+    assert pegs.rows[1][1] == "78 cm"
 
 
 def test_a_bay_is_measured_from_a_ground_line_to_the_next_head() -> None:
