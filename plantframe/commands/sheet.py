@@ -149,6 +149,7 @@ def as_data(sheet: Sheet) -> dict[str, Any]:
                 "says": row.says,
                 "notes": [{"label": label or None, "says": says} for label, says in row.notes],
                 "hands": row.hands,
+                "who": row.who or None,
                 "time": row.time or None,
                 "tools": row.tools or None,
                 "when": row.when or None,

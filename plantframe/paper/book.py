@@ -25,7 +25,7 @@ from plantframe.paper.subject import subject_of
 from plantframe.paper.text import sentence
 from plantframe.season.units import MONTHS, dated, every_words, listed, minutes_words
 from plantframe.timber.buying import buying_of
-from plantframe.timber.counters import COUNTERS
+from plantframe.timber.counters import COUNTERS, SEED
 
 if TYPE_CHECKING:
     from collections.abc import Iterator
@@ -222,7 +222,9 @@ def _line(line: Line) -> tuple[str, str, str]:
     told += [f"{line.from_shed} more from the shed" if line.from_shed else "", *line.minds]
     told += [f"if they are out of it: {line.instead}" if line.instead else ""]
     cost = f"{line.cost:.2f}" if line.cost is not None else ""
-    return f"{line.count} × {line.says}", "; ".join(one for one in told if one), cost
+    counted = line.count > 1 and line.counter != SEED
+    what = f"{line.count} × {line.says}" if counted else line.says
+    return what, "; ".join(one for one in told if one), cost
 
 
 # ---- drawings -----------------------------------------------------------------------------------

@@ -83,6 +83,7 @@ def row_of(number: int, says: str, name: str, job: Job, known: Listed, shown: Sh
         job.hands,
         minutes_words(job.minutes) if job.minutes else "",
         ", ".join(job.tools),
+        job.who[0] if len(job.who) == 1 else "",
         dated(job.planned) if job.planned and name in known.open else "",
         known.state(name),
         job.stop_point,

@@ -292,7 +292,7 @@ class _Heights:
         notes = [f"{label}: {words}." if label else f"{words}." for label, words in row.notes]
         signs = " ▲" * row.danger + " ■" * row.stop
         says = " ".join([f"{row.says} {row.state}{signs}", *notes])
-        hands = f"{row.hands} people, " if row.hands > 1 else ""
+        hands = f"{row.hands} people, " if row.hands > 1 else f"{row.who}, " if row.who else ""
         aside = f"{hands}{row.time}; {row.tools}"
         if sheet.columns:
             wide = rounds_say_mm(sheet, self.paper) - 1.5

@@ -44,6 +44,7 @@ class Row:
 
     number   its number on the sheet: the order of the work
     notes    what belongs to it: (label, words), the label "" for words alone
+    who      whose it is, where it is not everybody's
     when     the day it is down for, "" where nothing sets one
     state    "" to be done, `done 3 May` or `left out`
     stop     work may be left for a while after it
@@ -57,6 +58,7 @@ class Row:
     hands: int = 1
     time: str = ""
     tools: str = ""
+    who: str = ""
     when: str = ""
     state: str = ""
     stop: bool = False
