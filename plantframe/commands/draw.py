@@ -73,8 +73,14 @@ def _asked_for(answers: Answers, given: argparse.Namespace) -> Iterator[tuple[st
         return
     if given.to is None:
         raise Refused(f"Name what to draw, or a folder with --to. {_there_are(answers)}")
+    from plantframe.paper.scale import TooLargeError
+
     for name in (*answers.season.frames, *answers.plan.beds):
-        drawn = _drawn(answers, name)
+        try:
+            drawn = _drawn(answers, name)
+        except TooLargeError as error:
+            sys.stderr.write(f"plantframe: {name} is left out: {error}.\n")
+            continue
         if drawn is not None:
             yield name, drawn
 

@@ -133,3 +133,25 @@ def test_the_same_plan_and_day_give_the_same_bytes(
     capsys: pytest.CaptureFixture[str], command: list[str]
 ) -> None:
     assert said(capsys, *command) == said(capsys, *command)
+
+
+def test_one_frame_of_no_real_size_costs_only_itself(
+    capsys: pytest.CaptureFixture[str], tmp_path: Path
+) -> None:
+    file = tmp_path / "hazel.plan"
+    vast = "frame Vast, net frame\n  bays 1 of 99999999 m\n"
+    file.write_text(HEAD + BED + NET + vast, encoding="utf-8")
+    status, out, err = said(capsys, "draw", str(file), "--to", str(tmp_path / "prints"))
+    assert status == 0
+    assert "bean-net.svg" in out
+    assert "Vast is left out" in err
+
+
+def test_a_name_that_climbs_out_of_the_folder_stays_in_it(
+    capsys: pytest.CaptureFixture[str], tmp_path: Path
+) -> None:
+    file = tmp_path / "hazel.plan"
+    file.write_text(HEAD + BED + NET.replace("Bean Net", "../../etc/Net"), encoding="utf-8")
+    status, _, _ = said(capsys, "sheet", str(file), "--to", str(tmp_path / "a" / "b"))
+    assert status == 0
+    assert {path.parent for path in tmp_path.rglob("*.html")} == {tmp_path / "a" / "b"}
