@@ -7,7 +7,7 @@ from typing import TYPE_CHECKING, Final
 from plantframe.paper.drawing import BOLD, FINE, Drawing, paragraphs, stacked
 from plantframe.paper.elevation import all_views
 from plantframe.paper.joints import joints
-from plantframe.paper.pegs import pegs_of
+from plantframe.paper.pegs import CORNERS, pegs_of
 from plantframe.paper.squareness import checks_of
 
 if TYPE_CHECKING:
@@ -73,7 +73,7 @@ def _table(pegs: Pegs | None, wide: float) -> Drawing | None:
                 out.text((left + sum(columns[:place]), level - 1.4), name)
             out.line((left, level), (left + width, level), FINE)
     check = [f"Check: {pegs.check}"] if pegs.check else []
-    title = paragraphs([f"Where the {pegs.of} go"], wide, HEADING_MM, bold=True)
+    title = paragraphs([f"Where the {pegs.of} go{middle}"], wide, HEADING_MM, bold=True)
     return stacked([title, paragraphs([pegs.how], wide), out, paragraphs(check, wide)], 1.0)
 
 

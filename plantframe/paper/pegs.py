@@ -16,6 +16,7 @@ if TYPE_CHECKING:
     from plantframe.paper.subject import Subject
 
 BROAD_M: Final = 0.4  # what is narrower on the ground stands in one row
+CORNERS: Final = "corners"
 MOST_PEGS: Final = 24  # more of them are told by their spacing
 
 
@@ -115,7 +116,7 @@ def _row(subject: Subject, xs: list[float]) -> Pegs:
     if last > MOST_PEGS:
         rows.append(("and so on", f"every {tape(xs[1] - xs[0])}", ""))
     return Pegs(
-        f"{subject.called('posts')}, to the middle of each",
+        subject.called("posts"),
         f"Set peg 1 and peg {last} first, with a string between them. Leave the tape lying from "
         "peg 1, so that small errors do not add up.",
         ("from peg 1", f"from peg {last}"),
@@ -139,7 +140,7 @@ def _rectangle(subject: Subject, points: list[Point]) -> Pegs:
     if apart and posts > len(points):
         how += f" The posts between the corners stand {tape(apart)} apart."
     return Pegs(
-        f"{subject.called('posts')}, to the middle of each" if apart or posts else "corners",
+        subject.called("posts") if apart or posts else CORNERS,
         how,
         ("from peg 1", "from peg 2"),
         tuple(rows),
