@@ -3,39 +3,17 @@
 from __future__ import annotations
 
 import calendar
-import re
 from datetime import date, timedelta
 from typing import TYPE_CHECKING, Final
 
 from plantframe.frozen import frozen
 from plantframe.jobs.job import Window
+from plantframe.season import times
 
 if TYPE_CHECKING:
     from plantframe.plan.dates import Dated
     from plantframe.plan.things import Garden
 
-# First and last month, north of the equator; half a year on south of it. The convention of
-# meteorologists and of garden calendars: spring is March to May (common practice, no source).
-MONTHS: Final = {
-    "early spring": (3, 3),
-    "mid spring": (4, 4),
-    "late spring": (5, 5),
-    "spring": (3, 5),
-    "early summer": (6, 6),
-    "midsummer": (7, 7),
-    "high summer": (7, 7),
-    "late summer": (8, 8),
-    "summer": (6, 8),
-    "early autumn": (9, 9),
-    "mid autumn": (10, 10),
-    "late autumn": (11, 11),
-    "autumn": (9, 11),
-    "early winter": (12, 12),
-    "midwinter": (1, 1),
-    "late winter": (2, 2),
-    "winter": (1, 2),
-}
-_SEASON = re.compile("|".join(sorted(MONTHS, key=len, reverse=True)))
 WEEKDAYS: Final = tuple(name.lower() for name in calendar.day_name)
 SEARCHED_DAYS: Final = 62  # no free day within two months: the plan's free days are not kept to
 
@@ -48,22 +26,8 @@ def window_of(dated: Dated) -> Window:
 
 def time_of_year(words: str, garden: Garden) -> Window | None:
     """The days of this season that a time of year means: late winter; None where it means none."""
-    found = _SEASON.search(words.lower())
-    if found is None:
-        return None
-    first, last = MONTHS[found[0]]
-    if garden.southern:
-        first, last = (first + 5) % 12 + 1, (last + 5) % 12 + 1
-    start = date(year_of(first, garden), first, 1)
-    stop_year = start.year + (last < first)
-    stop = date(stop_year, last, calendar.monthrange(stop_year, last)[1])
-    return Window(start, None, stop, found[0])
-
-
-def year_of(month: int, garden: Garden) -> int:
-    """The calendar year of a month of the plan's season."""
-    first, second = garden.seasons
-    return first if first == second or month >= 7 else second
+    found = times.time_of_year(words, garden)
+    return Window(found.first, None, found.last, found.here) if found else None
 
 
 def season_bounds(garden: Garden) -> tuple[date, date]:

@@ -48,13 +48,13 @@ def test_strips_that_are_new_are_left_alone() -> None:
 def test_yearly_care_is_for_what_stands_already() -> None:
     standing, new = listed(HEAD + NET + "  built 2025\n"), listed(HEAD + NET)
     poke = the(standing, "bean-net/care-poke")
-    assert (poke.earliest, poke.latest) == (date(2027, 3, 1), date(2027, 3, 31))
+    assert (poke.earliest, poke.latest) == (date(2027, 2, 27), date(2027, 3, 29))
     assert new.job("bean-net/care-poke") is None
 
 
-def test_spring_care_of_a_southern_garden_is_in_september() -> None:
+def test_spring_care_of_a_mild_southern_garden_is_in_august() -> None:
     found = listed(SOUTH + NET + "  built 2024\n", date(2026, 7, 1))
-    assert the(found, "bean-net/care-poke").earliest == date(2026, 9, 1)
+    assert the(found, "bean-net/care-poke").earliest == date(2026, 8, 13)
 
 
 def test_care_that_an_event_calls_for_has_no_day_and_comes_last() -> None:

@@ -4,46 +4,24 @@ from __future__ import annotations
 
 from datetime import date, timedelta
 
-import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
 from plantframe.jobs.days import FreeDays, season_bounds, time_of_year, window_of
 from plantframe.plan.dates import Dated
+from plantframe.season import times
 from tests.jobs.gardens import HEAD, SOUTH, season
 
 NORTH = season(HEAD).plan.garden
 SOUTHERN = season(SOUTH).plan.garden
 
 
-@pytest.mark.parametrize(
-    ("words", "first", "last"),
-    [
-        ("late winter", date(2027, 2, 1), date(2027, 2, 28)),
-        ("early spring", date(2027, 3, 1), date(2027, 3, 31)),
-        ("in spring, after the frost", date(2027, 3, 1), date(2027, 5, 31)),
-        ("late autumn", date(2027, 11, 1), date(2027, 11, 30)),
-    ],
-)
-def test_a_time_of_year_is_the_calendars_months(words: str, first: date, last: date) -> None:
-    found = time_of_year(words, NORTH)
+def test_a_time_of_year_is_the_gardens_own() -> None:
+    window, found = time_of_year("late winter", NORTH), times.time_of_year("late winter", NORTH)
+    assert window is not None
     assert found is not None
-    assert (found.not_before, found.not_after) == (first, last)
-
-
-@pytest.mark.parametrize(
-    ("words", "first"),
-    [
-        ("early spring", date(2026, 9, 1)),
-        ("late winter", date(2026, 8, 1)),
-        ("midsummer", date(2027, 1, 1)),
-        ("autumn", date(2027, 3, 1)),
-    ],
-)
-def test_south_of_the_equator_it_is_half_a_year_on(words: str, first: date) -> None:
-    found = time_of_year(words, SOUTHERN)
-    assert found is not None
-    assert found.not_before == first
+    assert (window.not_before, window.not_after) == (found.first, found.last)
+    assert window.said == f"late winter here: {times.days_words(found.first, found.last)}"
 
 
 def test_an_event_is_no_time_of_year() -> None:
