@@ -73,6 +73,7 @@ def _table(pegs: Pegs | None, wide: float) -> Drawing | None:
                 out.text((left + sum(columns[:place]), level - 1.4), name)
             out.line((left, level), (left + width, level), FINE)
     check = [f"Check: {pegs.check}"] if pegs.check else []
+    middle = "" if pegs.of == CORNERS else ", to the middle of each"
     title = paragraphs([f"Where the {pegs.of} go{middle}"], wide, HEADING_MM, bold=True)
     return stacked([title, paragraphs([pegs.how], wide), out, paragraphs(check, wide)], 1.0)
 
