@@ -111,8 +111,10 @@ def facing(phrase: Phrase, at: int, _stops: Stops) -> Taken:
 
 
 def line(phrase: Phrase, at: int, _stops: Stops) -> Taken:
-    """Which way a row runs: `north-south`, `east to west`, `N-S`."""
+    """Which way a row runs: `north-south`, `east to west`, `N-S`, `NS`."""
     text = word_at(phrase, at)
+    if text in {"ns", "sn", "ew", "we"}:
+        text = f"{text[0]}-{text[1]}"
     after = at + 1
     if "-" not in text and "/" not in text:
         if word_at(phrase, at + 1) not in {"to", "-", "–", "and"}:

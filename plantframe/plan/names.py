@@ -203,6 +203,9 @@ def _of_the_catalogue(said: str) -> tuple[str, ...]:
     found = named("plant", said)
     if found:
         return tuple(found)
+    for form in singular_forms(tidy(said).replace(" ", "")):
+        if form in _joined():
+            return tuple(named("plant", _joined()[form]))
     words = said.split()
     for start in range(1, len(words)):
         found = named("plant", " ".join(words[start:]))
@@ -211,16 +214,28 @@ def _of_the_catalogue(said: str) -> tuple[str, ...]:
     return ()
 
 
+@cache
+def _joined() -> dict[str, str]:
+    """Names of several words by what they are when typed as one: runnerbean, sweetpea."""
+    return {name.replace(" ", ""): name for name in all_names("plant") if " " in name}
+
+
 @lru_cache(maxsize=1024)
 def _slip_of_a_name(said: str) -> bool:
     import difflib
 
-    return bool(difflib.get_close_matches(said.lower(), all_names("plant"), n=1, cutoff=0.88))
+    names = all_names("plant")
+    return any(
+        difflib.get_close_matches(form, names, n=1, cutoff=0.88)
+        for form in singular_forms(tidy(said))
+    )
 
 
 def near_plants(said: str, own: Mapping[str, str] = NONE_OWN) -> tuple[str, ...]:
-    """Up to four plants whose names look like the one typed."""
-    return nearest(said, [*own.values(), *all_names("plant")])
+    """Up to four plants whose names look like the one typed, each by one name."""
+    found = nearest(said, [*own.values(), *all_names("plant")])
+    by_plants = {plants(name, own): name for name in reversed(found)}
+    return tuple(name for name in found if name in by_plants.values())
 
 
 def kinds(said: str) -> tuple[str, ...]:

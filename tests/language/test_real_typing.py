@@ -503,7 +503,10 @@ def test_what_else_is_typed_in_a_hurry(
     assert slots.items() <= said(found).items()
 
 
-@pytest.mark.parametrize("head", ["bed Veg 1 - 1.2 m x 6 m, N-S", "bed Veg 1: 1.2 m x 6 m, N/S"])
+@pytest.mark.parametrize(
+    "head",
+    ["bed Veg 1 - 1.2 m x 6 m, N-S", "bed Veg 1: 1.2 m x 6 m, N/S", "bed Veg 1, 1.2 m x 6 m, NS"],
+)
 def test_a_dash_or_colon_ends_a_name(head: str) -> None:
     found = block(head)
     assert found.name == "Veg 1"

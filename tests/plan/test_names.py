@@ -90,6 +90,9 @@ def test_a_name_may_hold_a_small_word_all_the_same() -> None:
         ("tomatoes", 2),
         ("bean", 2),
         ("runer bean", ()),
+        ("sweat peas", ()),  # a slip for sweet peas, and no sort of pea
+        ("runnerbeans", ("runner bean",)),
+        ("Sweetpeas", ("sweet pea",)),
         ("gorse", ()),
     ],
 )
@@ -103,7 +106,13 @@ def test_a_plants_name_may_be_several_or_have_a_word_before_it(
 
 
 def test_a_slip_of_a_plants_name_has_its_plant_near() -> None:
-    assert "runner bean" in near_plants("runer bean")
+    assert near_plants("runer bean")[0] == "runner bean"
+
+
+def test_a_plant_is_offered_by_one_of_its_names() -> None:
+    offered = near_plants("runer bean")
+    meant = [plants(name) for name in offered]
+    assert len(meant) == len(set(meant))
 
 
 def test_a_bean_in_a_bed_is_asked_about_and_on_a_frame_left_to_the_advice() -> None:
