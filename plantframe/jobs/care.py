@@ -84,6 +84,7 @@ def add_rounds(
             minutes=_range(care.minutes_per_metre, row) if row else None,
             every_days=every,
             until=until if every else None,
+            how=_told(window),
             whenever=care.from_.value if care.from_ and window is None and not counted else "",
         )
         name = out.add(Draft(made, f"{care.id} {slug(planting.planting.said)}", window or Window()))
@@ -92,6 +93,13 @@ def add_rounds(
         if not yearly:
             ending.append(name)
     return tuple(ending)
+
+
+def _told(window: Window | None) -> str:
+    """The time of year with its days, as a sentence."""
+    if window is None or window.not_after is None or " here: " not in window.said:
+        return ""
+    return f"{window.said[:1].upper()}{window.said[1:]}."
 
 
 def _kind(care: PlantCare, *, yearly: bool) -> str:
