@@ -180,7 +180,7 @@ def _months(jobs: Jobs) -> Iterator[Month]:
     planned = [job for job in jobs.jobs if job.planned is not None]
     for (year, month), some in groupby(planned, key=_month_of):
         yield Month(f"{MONTHS[month - 1]} {year}", tuple(_entry(job) for job in some))
-    rest = [job for job in jobs.jobs if job.planned is None]
+    rest = sorted((job for job in jobs.jobs if job.planned is None), key=lambda job: job.whenever)
     if rest:
         yield Month(SOON[:1].upper() + SOON[1:], tuple(_entry(job) for job in rest))
 

@@ -80,3 +80,10 @@ def test_all_jobs_warnings_and_sheets_are_in_it() -> None:
     assert "Weave the bar through the top row of meshes" in text
     assert "Bean Net, building" in text
     assert text.count('class="sheet"') >= 4
+
+
+def test_work_for_any_time_stands_before_what_waits_for_a_gale() -> None:
+    name, today = DEMOS[0]
+    page = book(demo(name, today), A4)
+    last = page[page.index("Any time, or when") :]
+    assert last.index("Plant late clematis") < last.index("after a gale")
