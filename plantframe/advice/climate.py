@@ -6,22 +6,14 @@ from typing import TYPE_CHECKING
 
 from plantframe.advice.seasons import within
 from plantframe.language.slots import When
-from plantframe.language.values import Measure
+from plantframe.season.normals import normals_c
 
 if TYPE_CHECKING:
     from plantframe.plan.things import Garden
 
+__all__ = ["cold_winters", "is_in", "normals_c", "spans"]
+
 FROZEN_M = 0.30
-
-
-def normals_c(garden: Garden, word: str) -> dict[int, float]:
-    """`normal high` or `normal low` by month, in degrees Celsius."""
-    found: dict[int, float] = {}
-    for fact in garden.facts.get(word, ()):
-        month, warmth = fact.get("month"), fact.get("warmth")
-        if isinstance(month, When) and month.day is not None and isinstance(warmth, Measure):
-            found[month.day.month] = warmth.value
-    return found
 
 
 def spans(garden: Garden, word: str) -> tuple[tuple[int, int], ...]:

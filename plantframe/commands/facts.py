@@ -13,7 +13,9 @@ from plantframe.catalogue.names import all_names
 from plantframe.catalogue.sourced import Sourced
 from plantframe.catalogue.units import unit_named
 from plantframe.catalogue.workings import work
-from plantframe.commands.asked import FINE, Refused, write_json
+from plantframe.commands.asked import FINE, Refused, one_answer, write_json
+from plantframe.season.entries import entry_of
+from plantframe.season.own_plants import names_in
 from plantframe.season.units import Shown, listed, plural
 
 if TYPE_CHECKING:
@@ -21,8 +23,10 @@ if TYPE_CHECKING:
     from collections.abc import Iterator, Mapping
     from datetime import date
 
+    from plantframe.catalogue.entries import Harm, PlantCare
     from plantframe.catalogue.workings import Worked
     from plantframe.commands.screen import Screen
+    from plantframe.plan.things import Plan
 
 Entry = Plant | Structure | Material | Rule
 KINDS = ("plants", "structures", "materials", "rules", "sources")
@@ -44,11 +48,12 @@ _SKIP = {
 def arguments(parser: argparse.ArgumentParser) -> None:
     """What it takes."""
     parser.add_argument("name", metavar="NAME", nargs="*", help="its name")
+    parser.add_argument("--plan", metavar="PLAN", help="with its days in the garden of a plan")
     for whole in KINDS:
         parser.add_argument(f"--{whole}", action="store_true", help=f"list the {whole}")
 
 
-def run(given: argparse.Namespace, _today: date) -> int:
+def run(given: argparse.Namespace, today: date) -> int:
     """Print what was asked for."""
     from plantframe.commands.screen import Screen
 
@@ -65,13 +70,14 @@ def run(given: argparse.Namespace, _today: date) -> int:
     name = " ".join(given.name).strip()
     if not name:
         raise Refused("What about? Type a name, or --plants, --structures, --rules or --sources")
-    entries = _entries(name)
+    plan = one_answer(given.plan, today).plan if given.plan else None
+    entries = _entries(name, plan)
     if not entries:
         near = _near(name)
         tail = f" Nearest: {', '.join(near)}." if near else ""
         raise Refused(f"Nothing here is called “{name}”.{tail}")
     if given.json:
-        data_of = [entry_data(entry) for entry in entries]
+        data_of = [{**entry_data(entry), **_here_data(entry, plan)} for entry in entries]
         write_json(data_of[0] if len(data_of) == 1 else data_of)
         return FINE
     if len(entries) > 1:
@@ -81,15 +87,20 @@ def run(given: argparse.Namespace, _today: date) -> int:
         if place or len(entries) > 1:
             screen.line()
         show_entry(entry, screen)
+        if plan is not None and isinstance(entry, Plant):
+            _here(entry, plan, screen)
     return FINE
 
 
-def _entries(name: str) -> list[Entry]:
+def _entries(name: str, plan: Plan | None) -> list[Entry]:
     from plantframe.advice.engine import rule_named
 
     out: list[Entry | None] = []
     try:
-        out += [catalogue.plant(one) for one in catalogue.plants_named(name)]
+        if plan is not None:
+            out += [entry_of(one, plan.garden) for one in names_in(plan, name)]
+        else:
+            out += [catalogue.plant(one) for one in catalogue.plants_named(name)]
         out += [catalogue.structure(one) for one in catalogue.structures_named(name)]
         out += [catalogue.material(one) for one in catalogue.materials_named(name)]
     except CatalogueError as error:
@@ -113,19 +124,20 @@ def figure(value: Sourced) -> str:
     """A sourced value as it is written: `2.4 to 3.5 m`, `twines`."""
     if value.is_word:
         return value.value
+    if " from " in value.unit:
+        return _counted_from(value)
     unit = unit_named(value.unit)
     factor, offset = (unit.factor, unit.offset) if unit else (1.0, 0.0)
+    if _months(value):
+        factor /= 12
 
     def typed(number: float) -> str:
-        return f"{(number - offset) / factor:.3g}"
+        return f"{(number - offset) / factor:.{2 if _months(value) else 3}g}"
 
     low = typed(value.low) if value.low is not None else ""
     high = typed(value.high) if value.high is not None else ""
-    shown = value.unit.removeprefix("weeks ") if value.unit.startswith("weeks from") else value.unit
     words = {"per m": "a metre", "kg/m": "kg a metre", "kg/m2": "kg/m²", "C": "°C"}
-    unit_text = words.get(value.unit, value.unit)
-    if value.unit.startswith("weeks from"):
-        unit_text = f"weeks {shown}"
+    unit_text = "months" if _months(value) else words.get(value.unit, value.unit)
     if low and high and low != high:
         middle = typed(value.middle) if value.middle is not None else ""
         mean = typed((value.low + value.high) / 2) if value.low is not None and value.high else ""
@@ -139,9 +151,32 @@ def figure(value: Sourced) -> str:
     return f"{core} {unit_text}".strip()
 
 
+def _months(value: Sourced) -> bool:
+    """A stay of less than a year is told in months."""
+    return value.unit == "years" and value.high is not None and value.high < 1
+
+
+def _counted_from(value: Sourced) -> str:
+    """Time counted from a day: `2 to 4 weeks before last frost`, `60 to 70 days after sowing`."""
+    unit, _, event = value.unit.partition(" from ")
+    known = unit_named(value.unit)
+    factor = known.factor if known else 1.0
+    ends = [one / factor for one in (value.low, value.high) if one is not None]
+    low, high = min(ends), max(ends)
+    if low < 0 < high:
+        return f"{-low:.3g} {unit} before to {high:.3g} {unit} after {event}"
+    if low == high == 0:
+        return f"at {event}"
+    side = "before" if low < 0 else "after"
+    near, far = sorted((abs(low), abs(high)))
+    span = f"{near:.3g}" if near == far else f"{near:.3g} to {far:.3g}"
+    one = unit.removesuffix("s") if near == far == 1 else unit
+    return f"{span} {one} {side} {event}"
+
+
 def origin(value: Sourced) -> str:
     """Where it is from, in a phrase."""
-    said = value.basis
+    said = "your figure" if value.basis == "yours" else value.basis
     if value.source:
         try:
             source = catalogue.source(value.source)
@@ -209,14 +244,68 @@ def _plant(plant: Plant, screen: Screen) -> None:
         screen.line()
         screen.labelled("Training:", plant.training.how, "")
     for care in plant.care:
-        every = f", {figure(care.every)}" if care.every is not None else ""
-        when = f" ({figure(care.from_)}{every})" if care.from_ is not None else ""
-        screen.labelled("Care:", f"{care.do.rstrip('.')}{when}.", "")
+        when = _when(care)
+        screen.labelled("Care:", f"{care.do.rstrip('.')}{f' ({when})' if when else ''}.", "")
     for harm in plant.harm:
-        year = f" ({harm.year})" if harm.year else ""
-        where = f" in {listed(list(harm.where))}" if harm.where else ""
-        screen.labelled("Mind:", f"{harm.kind}{where}{year}. {harm.what}", "")
+        screen.labelled("Mind:", _harm(harm), "")
+    if plant.yours:
+        screen.wrapped(f"Your own entry ({plant.yours}); the rest is as for {plant.known_as}.", "")
     screen.wrapped("" if plant.reviewed else "(not yet reviewed)", "")
+
+
+def _when(care: PlantCare) -> str:
+    """When a round of care comes, and how often: `midsummer, every year`."""
+    parts = []
+    if care.from_ is not None:
+        parts.append(figure(care.from_))
+    if care.until is not None:
+        parts.append(f"until {figure(care.until)}")
+    if care.every is not None:
+        parts.append(_every(care.every))
+    return ", ".join(parts)
+
+
+def _harm(harm: Harm) -> str:
+    """What a plant does, where and to whom, and where that is from: one sentence."""
+    where = f" in {listed(list(harm.where))}" if harm.where else ""
+    year = f", {harm.year}" if harm.year else ""
+    head = f"{harm.kind[:1].upper()}{harm.kind[1:]}{where}"
+    told = f"{head}: {harm.what.rstrip('.')}" if harm.what else head
+    basis = origin(Sourced(value="x", basis=harm.basis, source=harm.source, doubt=harm.doubt))
+    return f"{told} ({basis}{year})."
+
+
+def _here(plant: Plant, plan: Plan, screen: Screen) -> None:
+    """Its days in the garden of a plan."""
+    from plantframe.season.windows import windows
+
+    spans = windows(plant, plan.garden)
+    screen.heading(f"Here, at {plan.garden.name or plan.name}")
+    if not spans:
+        screen.wrapped("Nothing can be reckoned: the plan gives no `place` and no `frost`.")
+        return
+    width = max(len(span.what) for span in spans)
+    for span in spans:
+        screen.labelled(f"{span.what:{width}}", span.says)
+
+
+def _here_data(entry: Entry, plan: Plan | None) -> dict[str, Any]:
+    """The same as data."""
+    if plan is None or not isinstance(entry, Plant):
+        return {}
+    from plantframe.season.windows import windows
+
+    return {
+        "here": [
+            {
+                "what": span.what,
+                "first": span.first.isoformat() if span.first else None,
+                "last": span.last.isoformat() if span.last else None,
+                "says": span.says,
+            }
+            for span in windows(entry, plan.garden)
+        ]
+    }
 
 
 def _structure(structure: Structure, screen: Screen) -> None:
@@ -468,10 +557,22 @@ def _borne() -> dict[str, int]:
 
         for kind in ("plants", "structures", "materials"):
             for entry in _all(kind):
-                for _, value in figures_in(entry):
-                    if value.source:
-                        _counted[value.source] = _counted.get(value.source, 0) + 1
+                borne = [value.source for _, value in figures_in(entry)]
+                borne += [key for one in _tables(entry) for key in one]
+                for key in borne:
+                    if key:
+                        _counted[key] = _counted.get(key, 0) + 1
     return _counted
+
+
+def _tables(entry: Entry) -> Iterator[list[str | None]]:
+    """The sources of what is no single figure: each line of a table, a harm, a way of training."""
+    if isinstance(entry, Plant):
+        yield [harm.source for harm in entry.harm]
+        if entry.emergence is not None:
+            yield [entry.emergence.source] * len(entry.emergence.table)
+        if entry.training is not None:
+            yield [entry.training.source]
 
 
 def list_data(kind: str) -> list[dict[str, Any]]:

@@ -97,4 +97,5 @@ def _with(entry: Plant, own: Own) -> Plant:
 def _sourced(own: Own, unit: str) -> Sourced:
     """A figure of the gardener's: in the base unit already, so written in it."""
     low, high = min(own.low, own.high), max(own.low, own.high)
-    return Sourced(low, (low + high) / 2, high, unit, unit, basis=YOURS)
+    written = "cm" if unit == "m" and high < 1 else unit
+    return Sourced(low, (low + high) / 2, high, written, unit, basis=YOURS)

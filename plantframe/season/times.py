@@ -44,7 +44,7 @@ _SEASON = re.compile("|".join(sorted(MONTHS, key=len, reverse=True)))
 USUAL_LAST: Final = (5, 11)
 USUAL_FIRST: Final = (10, 5)
 # Buds and leaves move by less than frosts do: some two days in five (estimate, from memory of the
-# rule that spring comes four days later for a degree of latitude), and by three weeks or so at most.
+# rule that spring comes four days later for a degree of latitude), and by some three weeks at most.
 SHARE: Final = 0.4
 MOST_DAYS: Final = 24
 TROPIC_DEG: Final = 23.44  # the sun's greatest declination: between the tropics no cold season
