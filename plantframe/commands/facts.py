@@ -67,7 +67,11 @@ def run(given: argparse.Namespace, today: date) -> int:
             for kind in wanted:
                 show_list(kind, screen)
         return FINE
-    name = " ".join(given.name).strip()
+    return _of_name(given, " ".join(given.name).strip(), screen, today)
+
+
+def _of_name(given: argparse.Namespace, name: str, screen: Screen, today: date) -> int:
+    """Print all that goes by a name."""
     if not name:
         raise Refused("What about? Type a name, or --plants, --structures, --rules or --sources")
     plan = one_answer(given.plan, today).plan if given.plan else None
