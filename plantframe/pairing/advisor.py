@@ -47,7 +47,7 @@ def for_want(season: Season, want: Want) -> Matches:
     if not want.plants:
         return Matches(want.said, remarks=(_unknown(want.said, "plant"),))
     spot = want.spot
-    bed = season.plan.beds.get(spot.thing) if spot else None
+    bed = season.beds.get(spot.thing) if spot else None
     thing = season.plan.things.get(spot.thing) if spot else None
     wall = thing if thing is not None and thing.word == "wall" else None
     return _for_names(season, want.said, want.plants, bed=bed, wall=wall, count=want.count)
@@ -86,7 +86,7 @@ def for_structure(kind: str) -> Matches:
 def for_place(season: Season, name: str) -> Matches:
     """What may grow in a bed or on a wall: each plant once, on what suits it best there."""
     plan = season.plan
-    bed, wall = plan.beds.get(name), plan.things.get(name)
+    bed, wall = season.beds.get(name), plan.things.get(name)
     if bed is None and (wall is None or wall.word != "wall"):
         return Matches(name, remarks=(f"There is no bed or wall called {name} in the plan.",))
     here = _at(season, bed, wall)

@@ -89,7 +89,7 @@ def _to_the_sun(pair: Pair, season: Season) -> list[Edit]:
         return []
     sunny = [
         bed
-        for bed in season.plan.beds.values()
+        for bed in season.beds.values()
         if bed.sun_h is not None and bed.sun_h[0] >= need[0] and bed.name != spot.thing
     ]
     return [

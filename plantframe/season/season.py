@@ -6,12 +6,12 @@ from functools import cached_property
 from types import MappingProxyType
 from typing import TYPE_CHECKING
 
-from plantframe.frozen import frozen
+from plantframe.frozen import frozen, replace
 from plantframe.plan.things import INSIDE
 from plantframe.season.entries import entry_of, kind_of
 from plantframe.season.frames import WorkedFrame
 from plantframe.season.plantings import WorkedPlanting
-from plantframe.season.sunlight import wall_sun_h
+from plantframe.season.sunlight import HIGH, bed_sun_h, wall_sun_h
 
 if TYPE_CHECKING:
     from collections.abc import Mapping
@@ -39,8 +39,27 @@ class Season:
             {name: self._frame(frame) for name, frame in self.plan.frames.items()}
         )
 
+    @cached_property
+    def beds(self) -> Mapping[str, Bed]:
+        """Each bed by its name, with the sun that hedges and walls leave it where it says none."""
+        return MappingProxyType({name: self._lit(bed) for name, bed in self.plan.beds.items()})
+
+    def _lit(self, bed: Bed) -> Bed:
+        if bed.sun_h is not None or not self._has_high:
+            return bed
+        if self.before is not None and self.before.plan.things == self.plan.things:
+            old = self.before.plan.beds.get(bed.name)
+            if self._same_garden and old == bed:
+                return self.before.beds[bed.name]
+        return replace(bed, sun_h=bed_sun_h(self.plan, bed))
+
+    @cached_property
+    def _has_high(self) -> bool:
+        return any(one.word in HIGH and one.high_m for one in self.plan.things.values())
+
     def _frame(self, frame: Frame) -> WorkedFrame:
         bed, wall = self.plan.bed_of(frame), self.plan.wall_of(frame)
+        bed = self.beds[bed.name] if bed is not None else None
         if self._same_garden and self.before is not None:
             old = self.before.frames.get(frame.name)
             if old is not None and (old.frame, old.bed, old.wall) == (frame, bed, wall):
@@ -84,7 +103,7 @@ class Season:
         frame = self.frames.get(planting.holder)
         if frame is not None:
             return frame.sun_h
-        bed = self.plan.beds.get(planting.holder)
+        bed = self.beds.get(planting.holder)
         if bed is not None:
             return bed.sun_h
         return wall_sun_h(self.plan.things.get(planting.holder), self.plan.garden)

@@ -10,8 +10,10 @@ from plantframe.language.files import read_input
 from plantframe.plan.building import build
 from plantframe.season.season import Season
 from plantframe.season.sunlight import wall_sun_h
+from plantframe.sky.sun import day_length_hours
 
 TODAY = date(2026, 11, 25)
+DAYS = (date(2027, 5, 1), date(2027, 6, 21), date(2027, 9, 1))
 
 
 def sun(place: str, wall: str) -> tuple[float, float] | None:
@@ -62,3 +64,75 @@ def test_a_frame_on_a_wall_has_the_walls_sun() -> None:
     hours = Season(plan, TODAY).frames["Blue Lattice"].sun_h
     assert hours is not None
     assert hours[1] < 5.0
+
+
+def bed_sun(around: str, place: str = "52 N, 1 W", runs: str = "east-west") -> tuple[float, float]:
+    text = f"garden Hill, 2027\n  place {place}\nbed Low Bed, 1.2 m x 5 m, runs {runs}\n{around}\n"
+    plan, _ = build(read_input(text), TODAY)
+    found = Season(plan, TODAY).beds["Low Bed"].sun_h
+    assert found is not None
+    return found
+
+
+def test_a_hedge_on_the_suns_side_takes_the_middle_of_the_day() -> None:
+    low, high = bed_sun("hedge Yew, 3 m high, 1 m south of Low Bed")
+    _, far = bed_sun("hedge Yew, 3 m high, 12 m south of Low Bed")
+    assert low < high < far
+    assert low < 7.0
+
+
+def test_a_hedge_on_the_far_side_takes_only_early_and_late_sun() -> None:
+    north, _ = bed_sun("hedge Yew, 3 m high, 1 m north of Low Bed")
+    south, _ = bed_sun("hedge Yew, 3 m high, 1 m south of Low Bed")
+    assert north > south + 3
+
+
+def test_south_of_the_equator_the_sunny_side_is_north() -> None:
+    north, _ = bed_sun("hedge Yew, 3 m high, 1 m north of Low Bed", "38 S, 145 E")
+    south, _ = bed_sun("hedge Yew, 3 m high, 1 m south of Low Bed", "38 S, 145 E")
+    assert south > north + 1
+
+
+def test_a_bed_has_no_more_sun_than_there_is_day() -> None:
+    # The longest mean of the three days there can be: daylight of 1 May, 21 June and 1 September.
+    longest = sum(day_length_hours(52, day) for day in DAYS) / 3
+    assert bed_sun("hedge Box, 20 cm high, 5 m north of Low Bed")[1] <= longest
+
+
+def test_a_short_hedge_takes_less_than_a_long_one() -> None:
+    long, _ = bed_sun("hedge Yew, 3 m high, 1 m south of Low Bed")
+    short, _ = bed_sun("hedge Yew, 3 m high, 2 m long, 1 m south of Low Bed")
+    assert short > long
+
+
+def test_a_high_hedge_at_its_foot_leaves_the_morning_or_the_evening() -> None:
+    # By a hedge without end on the east side a spot at its foot has the afternoon: half the day.
+    low, _ = bed_sun("hedge Yew, 30 m high, 0 m east of Low Bed", runs="north-south")
+    half = sum(day_length_hours(52, day) for day in DAYS) / 6
+    assert abs(low - half) < 0.5
+
+
+def test_what_the_gardener_measured_outranks_the_sky() -> None:
+    text = (
+        "garden Hill, 2027\n  place 52 N, 1 W\nbed Low Bed, 1.2 m x 5 m\n  sun dappled\n"
+        "hedge Yew, 3 m high, 1 m south of Low Bed\n"
+    )
+    plan, _ = build(read_input(text), TODAY)
+    assert Season(plan, TODAY).beds["Low Bed"].sun_h == (3.0, 4.0)
+
+
+def test_nobody_guesses_at_an_open_bed_or_a_hedge_of_no_height() -> None:
+    for around in ("", "hedge Yew, 1 m south of Low Bed", "hedge Yew, 3 m high, south of Low Bed"):
+        text = f"garden Hill, 2027\n  place 52 N, 1 W\nbed Low Bed, 1.2 m x 5 m\n{around}\n"
+        plan, _ = build(read_input(text), TODAY)
+        assert Season(plan, TODAY).beds["Low Bed"].sun_h is None
+
+
+def test_a_frame_in_a_bed_under_a_hedge_has_the_beds_sun() -> None:
+    text = (
+        "garden Hill, 2027\n  place 52 N, 1 W\nbed Low Bed, 1.2 m x 5 m, runs east-west\n"
+        "hedge Yew, 3 m high, 1 m south of Low Bed\nframe Net, net frame, in Low Bed\n"
+    )
+    plan, _ = build(read_input(text), TODAY)
+    season = Season(plan, TODAY)
+    assert season.frames["Net"].sun_h == season.beds["Low Bed"].sun_h
