@@ -1,8 +1,6 @@
 """The same program as the `plantframe` command, for `python -m plantframe`."""
 
-import sys
-
-from plantframe.commands.main import main
+from plantframe.commands.main import program
 
 if __name__ == "__main__":
-    sys.exit(main())
+    program()

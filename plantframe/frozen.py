@@ -11,6 +11,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING, Any, NoReturn, TypeVar
 
 if TYPE_CHECKING:
+    from collections.abc import Callable
     from typing import dataclass_transform
 else:
 
@@ -35,18 +36,9 @@ def frozen(cls: type[T]) -> type[T]:
     """
     own = cls.__dict__.get("__annotations__", ())  # noqa: RUF063 - its own, not its parents'
     names = tuple(getattr(cls, "FIELDS", ())) + tuple(own)
-    defaults = {name: getattr(cls, name) for name in names if hasattr(cls, name)}
-    arguments = "".join(
-        f", {name}=_default_{name}" if name in defaults else f", {name}" for name in names
-    )
-    body = "".join(f"\n    d[{name!r}] = {name}" for name in names) or "\n    pass"
-    known: dict[str, Any] = {f"_default_{name}": value for name, value in defaults.items()}
-    text = f"def __init__(self{arguments}):\n    d = self.__dict__{body}"
-    exec(text, known)  # noqa: S102 - names of fields, written in this program
-    init = known["__init__"]
-    init.__qualname__ = f"{cls.__qualname__}.__init__"
     cls.FIELDS = names  # type: ignore[attr-defined]
-    cls.__init__ = init  # type: ignore[method-assign]
+    # many classes are never made into a value in one run: `__init__` is compiled at the first
+    cls.__init__ = _init_at_first(cls, names)  # type: ignore[method-assign]
     cls.__setattr__ = _refuse  # type: ignore[method-assign]
     cls.__delattr__ = _refuse  # type: ignore[method-assign]
     if "__eq__" not in cls.__dict__:
@@ -55,6 +47,32 @@ def frozen(cls: type[T]) -> type[T]:
     if "__repr__" not in cls.__dict__:
         cls.__repr__ = _shown  # type: ignore[method-assign]
     return cls
+
+
+def _init_at_first(cls: type, names: tuple[str, ...]) -> Callable[..., None]:
+    """An `__init__` that puts the compiled one in its place."""
+
+    def first(self: object, *values: object, **named: object) -> None:
+        init = _init(cls, names)
+        if cls.__dict__["__init__"] is first:
+            cls.__init__ = init  # type: ignore[misc]
+        init(self, *values, **named)
+
+    return first
+
+
+def _init(cls: type, names: tuple[str, ...]) -> Callable[..., None]:
+    defaults = {name: getattr(cls, name) for name in names if hasattr(cls, name)}
+    arguments = "".join(
+        f", {name}=_default_{name}" if name in defaults else f", {name}" for name in names
+    )
+    body = "".join(f"\n    d[{name!r}] = {name}" for name in names) or "\n    pass"
+    known: dict[str, Any] = {f"_default_{name}": value for name, value in defaults.items()}
+    text = f"def __init__(self{arguments}):\n    d = self.__dict__{body}"
+    exec(text, known)  # noqa: S102 - names of fields, written in this program
+    init: Callable[..., None] = known["__init__"]
+    init.__qualname__ = f"{cls.__qualname__}.__init__"
+    return init
 
 
 def replace(value: T, **changes: object) -> T:

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import os
-import shutil
 import sys
 import textwrap
 from dataclasses import dataclass, field
@@ -29,6 +28,8 @@ class Screen:
         """The screen as it is: plain and 80 wide where the output goes elsewhere."""
         if not out.isatty():
             return cls(out)
+        import shutil  # brings every way to pack a file with it
+
         columns = shutil.get_terminal_size((80, 24)).columns
         plain = bool(os.environ.get("NO_COLOR")) or os.environ.get("TERM") == "dumb"
         return cls(out, max(NARROWEST, min(columns, WIDEST)), plain)

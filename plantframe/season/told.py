@@ -15,6 +15,8 @@ from plantframe.frozen import replace
 from plantframe.season.units import FOOT_M, INCH_M, LB_KG, two_figures
 
 if TYPE_CHECKING:
+    from collections.abc import Callable
+
     from plantframe.catalogue.entries import Plant, Structure
 
     Entry = TypeVar("Entry", Plant, Structure)
@@ -24,6 +26,13 @@ SENTENCES: Final = frozenset(
     {
         *("says", "do", "alone", "not_yet", "because", "for_", "how", "what"),
         *("storage", "clear_because", "with_", "fails"),
+    }
+)
+# The fields that hold further entries with sentences in them.
+PARTS: Final = frozenset(
+    {
+        *("suits", "steps", "late", "planting", "down", "care", "dangers", "limits"),
+        *("training", "harm", "wait"),
     }
 )
 _FIGURE: Final = r"\d+(?:\.\d+)?"
@@ -52,24 +61,25 @@ _TOLD: dict[tuple[int, bool], tuple[object, object]] = {}
 
 def _through(value: object, *, imperial: bool) -> object:
     """The same value with every sentence in it told."""
+    if isinstance(value, str):
+        return value  # the name of a step or a caution
     changes: dict[str, object] = {}
-    for name in getattr(value, "FIELDS", ()):
-        old = getattr(value, name)
-        if name in SENTENCES and isinstance(old, str):
-            new: object = sentence(old, imperial=imperial)
-        elif isinstance(old, tuple):
-            new = tuple(_inside(one, name, imperial=imperial) for one in old)
+    for name, old in vars(value).items():
+        tell: Callable[..., object]
+        if name in SENTENCES:
+            tell = sentence
+        elif name in PARTS and old is not None:
+            tell = _through
         else:
-            new = _inside(old, "", imperial=imperial)
+            continue
+        new: object
+        if isinstance(old, tuple):
+            new = tuple(tell(one, imperial=imperial) for one in old)
+        else:
+            new = tell(old, imperial=imperial)
         if new != old:
             changes[name] = new
     return replace(value, **changes) if changes else value
-
-
-def _inside(value: object, name: str, *, imperial: bool) -> object:
-    if isinstance(value, str):
-        return sentence(value, imperial=imperial) if name in SENTENCES else value
-    return _through(value, imperial=imperial) if hasattr(type(value), "FIELDS") else value
 
 
 @lru_cache(maxsize=2048)
