@@ -10,6 +10,7 @@ from plantframe.answers.offers import ways_back_in
 from plantframe.commands.asked import FINE, Refused, one_answer, plan_argument, write_json
 from plantframe.frozen import frozen
 from plantframe.pairing import advisor
+from plantframe.pairing.border import PROPS
 from plantframe.pairing.matches import FAIR, QUESTIONS
 from plantframe.season.units import listed
 
@@ -23,6 +24,14 @@ if TYPE_CHECKING:
     from plantframe.plan.things import Want
 
 IN_FULL = 3  # pairings told with all six answers; the others are named with what to know of them
+
+
+# What has a frame beside, after and before what grows on it, as a heading says it.
+TURNS = {
+    "beside": "These can share it",
+    "after": "These can follow in the same year",
+    "before": "These can come first in the same year",
+}
 
 
 @frozen
@@ -123,6 +132,7 @@ def show(answers: Answers | None, asking: Asking, screen: Screen) -> None:
     if rest:
         screen.heading("These go too")
         _in_short(matches, rest, screen)
+    _turns(matches, screen)
     if matches.rejected:
         screen.heading("Ruled out")
         for reject in matches.rejected:
@@ -132,6 +142,8 @@ def show(answers: Answers | None, asking: Asking, screen: Screen) -> None:
 def _called(matches: Matches, pairing: Pairing | Reject) -> str:
     """The half of a pair that was not asked for: the frame for a plant, the plant for a frame."""
     where = pairing.frame or pairing.kind
+    if where in PROPS:
+        return f"{pairing.plant}, {where}"
     kind = f" ({pairing.kind})" if pairing.frame and pairing.kind != pairing.frame else ""
     everything: tuple[Pairing | Reject, ...] = (*matches.ranked, *matches.rejected)
     others = {one.plant for one in everything}
@@ -175,6 +187,19 @@ def _in_short(matches: Matches, rest: tuple[Pairing, ...], screen: Screen) -> No
         screen.wrapped(f"- with nothing else to mind: {listed(plain)}.", "", "  ")
 
 
+def _turns(matches: Matches, screen: Screen) -> None:
+    """What shares the frame, and what has it before and after."""
+    for when, heading in TURNS.items():
+        told = [turn for turn in matches.turns if turn.when == when]
+        if told:
+            screen.heading(heading)
+        says: dict[str, list[str]] = {}
+        for turn in told:
+            says.setdefault(turn.says, []).append(turn.plant)
+        for words, plants in says.items():
+            screen.wrapped(f"- {listed(plants)}: {words}", "", "  ")
+
+
 def _reject(answers: Answers | None, matches: Matches, reject: Reject, screen: Screen) -> None:
     text = f"{_called(matches, reject)}: {reject.says}"
     edits = ways_back_in(answers, reject) if answers is not None and reject.frame else ()
@@ -204,6 +229,16 @@ def as_data(answers: Answers | None, asking: Asking) -> dict[str, Any]:
                 "cautions": list(one.cautions),
             }
             for one in matches.ranked
+        ],
+        "turns": [
+            {
+                "plant": turn.plant,
+                "when": turn.when,
+                "first": turn.first.isoformat() if turn.first else None,
+                "last": turn.last.isoformat() if turn.last else None,
+                "says": turn.says,
+            }
+            for turn in matches.turns
         ],
         "rejected": [
             {

@@ -3,11 +3,15 @@
 from __future__ import annotations
 
 from functools import lru_cache
+from itertools import islice
 from typing import TYPE_CHECKING
 
 from plantframe.catalogue import reading as catalogue
 from plantframe.catalogue.names import all_names
-from plantframe.pairing import judging, supports
+from plantframe.frozen import replace
+from plantframe.pairing import judging, supports, turns
+from plantframe.pairing.amounts import amounts
+from plantframe.pairing.border import for_border
 from plantframe.pairing.climber import Climber
 from plantframe.pairing.matches import QUESTIONS, Matches, Pairing, Reject
 from plantframe.pairing.pair import Pair
@@ -19,10 +23,11 @@ from plantframe.season.told import sentence, told
 from plantframe.season.units import listed
 
 if TYPE_CHECKING:
-    from collections.abc import Iterable
+    from collections.abc import Iterable, Iterator
 
     from plantframe.catalogue.entries import Plant
     from plantframe.pairing.supports import Support
+    from plantframe.pairing.turns import Turn
     from plantframe.plan.things import Bed, Planting, Thing, Want
     from plantframe.season.season import Season
 
@@ -63,7 +68,8 @@ def for_frame(season: Season, name: str) -> Matches:
     if support.worked is not None and support.worked.plantings:
         growing = listed([one.name for one in support.worked.plantings])
         remarks.append(f"This season {name} has {growing}.")
-    return _matches(name, judged, (*remarks, *_left_out()))
+    found = _matches(name, judged, (*remarks, *_left_out()))
+    return replace(found, turns=tuple(_turns(season, support, judged)))
 
 
 def for_structure(kind: str) -> Matches:
@@ -89,6 +95,8 @@ def for_place(season: Season, name: str) -> Matches:
     bed, wall = season.beds.get(name), plan.things.get(name)
     if bed is None and (wall is None or wall.word != "wall"):
         return Matches(name, remarks=(f"There is no bed or wall called {name} in the plan.",))
+    if bed is not None and bed.word == "border":
+        return for_border(season, bed)
     here = _at(season, bed, wall)
     best: list[Judged] = []
     for climber in _climbers(season):
@@ -113,6 +121,23 @@ def is_back_in(season: Season, plant: str, frame: str) -> bool:
         return False
     pair = Pair(_climber(entry, support), support)
     return judging.ruled_out(judging.reasons(pair)) is None
+
+
+def _turns(season: Season, support: Support, judged: list[Judged]) -> Iterator[Turn]:
+    """What shares the frame with each crop on it, and what has it before and after."""
+    plantings = support.worked.plantings if support.worked else ()
+    fit = sorted((one for one in judged if one.place is not None), key=lambda one: one.place or ())
+    fitting = [one.pair for one in fit]
+    climbing = [pair.climber.entry for pair in fitting]
+    alone = [entry for entry in _plants() if Climber(entry, entry.name).unsupported]
+    eaten = [entry for entry in alone if entry.grown_for == "food"]
+    for crop in plantings[:1]:
+        yield from islice(turns.sharing(crop, fitting), turns.MOST_TOLD)
+    for crop in plantings[-1:]:
+        yield from islice(turns.following(crop, climbing), turns.MOST_TOLD)
+        yield from islice(turns.following(crop, eaten), turns.MOST_TOLD)
+    for crop in plantings[:1]:
+        yield from islice(turns.preceding(crop, [*climbing, *eaten]), turns.MOST_TOLD)
 
 
 # -- many pairs -------------------------------------------------------------------------------
@@ -142,6 +167,8 @@ def _for_names(
     if len(entries) == 1 and entries[0].says:
         imperial = season is not None and season.plan.garden.imperial
         remarks.append(sentence(entries[0].says, imperial=imperial))
+        many = amounts(entries[0], season.plan.garden if season else None, count)
+        remarks += [many] if many else []
     if len(entries) > 1:
         kinds = listed([entry.name for entry in entries], "or")
         remarks.append(f"“{asked}” may be {kinds}: each is ranked here; say which it is.")

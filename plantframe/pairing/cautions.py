@@ -39,6 +39,16 @@ def cautions(pair: Pair, season: Season | None = None) -> tuple[str, ...]:
     return tuple(dict.fromkeys(line for line in found if line))
 
 
+def disturbs(pair: Pair) -> bool:
+    """It would be taken for what grows on the frame, or smother it, or be smothered."""
+    return any(_neighbours(pair))
+
+
+def is_tired(pair: Pair, season: Season | None) -> bool:
+    """Its family was in the bed too lately."""
+    return any(_rotation(pair, season))
+
+
 def already_there(pair: Pair) -> tuple[WorkedPlanting, ...]:
     """What else grows on the frame this season."""
     worked = pair.support.worked
@@ -164,7 +174,7 @@ def _rotation(pair: Pair, season: Season | None) -> Iterator[str]:
     for grown in reversed(season.history(bed.name)):
         families = {entry.family for name in grown.plants if (entry := entry_of(name))}
         since = year - grown.year
-        if climber.entry.family in families and 0 < since <= years:
+        if climber.entry.family in families and 0 < since < years:
             low, high = rest.low or years, rest.high or years
             ago = "last year" if since == 1 else f"{since} years ago"
             yield (

@@ -17,7 +17,7 @@ if TYPE_CHECKING:
 
 ASKED = (holding, carrying, reaching, outlasting, lighting, upkeeping)
 
-Place = tuple[bool, tuple[int, ...], bool, bool, float, str, str]
+Place = tuple[bool, bool, tuple[int, ...], bool, bool, float, str, str]
 
 
 def reasons(pair: Pair) -> tuple[Reason, ...]:
@@ -30,8 +30,12 @@ def ruled_out(answers: tuple[Reason, ...]) -> Reason | None:
     return next((one for one in answers if one.verdict == OUT), None)
 
 
-def place(pair: Pair, answers: tuple[Reason, ...], *, taken: bool = False) -> Place:
+def place(
+    pair: Pair, answers: tuple[Reason, ...], *, taken: bool = False, tired: bool = False
+) -> Place:
     """Where a pairing ranks.
+
+    A bed that had its family too lately comes last.
 
     What the trade grows on such a frame comes before what it does not: a hop pole would hold a
     clematis too. Then by the six answers in order. Among equals the free frame comes before the
@@ -42,7 +46,7 @@ def place(pair: Pair, answers: tuple[Reason, ...], *, taken: bool = False) -> Pl
     support = pair.support
     name = support.name or support.kind
     new, unusual = not support.in_plan, pair.suited is None
-    return unusual, classes, taken, new, _misfit_m(pair), name, pair.climber.name
+    return tired, unusual, classes, taken, new, _misfit_m(pair), name, pair.climber.name
 
 
 def _misfit_m(pair: Pair) -> float:

@@ -46,6 +46,8 @@ def sun_at(support: Support) -> tuple[float, float] | None:
     """Hours of direct sun there, low and high; None where nobody can say."""
     if support.worked is not None:
         return support.worked.sun_h
+    if support.wall is None and support.bed is not None:
+        return support.bed.sun_h
     return wall_sun_h(support.wall, support.garden)
 
 

@@ -8,6 +8,7 @@ from plantframe.frozen import frozen
 
 if TYPE_CHECKING:
     from plantframe.language.edits import Edit
+    from plantframe.pairing.turns import Turn
 
 # In the order in which they are asked, which is also the order in which they rank.
 QUESTIONS = ("hold", "carry", "reach", "outlast", "light", "upkeep")
@@ -79,9 +80,11 @@ class Matches:
     ranked     best first
     rejected   in the order of the questions that ruled them out
     remarks    what else has to be said: which clematis is meant, what was left out
+    turns      what shares the frame with what grows on it, or has it before or after
     """
 
     asked: str
     ranked: tuple[Pairing, ...] = ()
     rejected: tuple[Reject, ...] = ()
     remarks: tuple[str, ...] = ()
+    turns: tuple[Turn, ...] = ()

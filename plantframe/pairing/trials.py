@@ -7,7 +7,7 @@ from typing import TYPE_CHECKING
 from plantframe.frozen import frozen, replace
 from plantframe.language.edits import Edit, LineChange
 from plantframe.pairing import changes, judging
-from plantframe.pairing.cautions import already_there, cautions
+from plantframe.pairing.cautions import already_there, cautions, is_tired
 from plantframe.pairing.matches import Pairing, Reject
 from plantframe.pairing.pair import Pair, fair
 from plantframe.pairing.wording import uncapital
@@ -45,7 +45,8 @@ def judge(pair: Pair, season: Season | None, *, tried: bool = True) -> Judged:
         lines = cautions(pair, season) if tried else ()
         pairing = Pairing(climber.name, support.name, support.kind, answers, lines)
         taken = bool(already_there(pair))
-        return Judged(pair, pairing, judging.place(pair, answers, taken=taken))
+        tired = is_tired(pair, season)
+        return Judged(pair, pairing, judging.place(pair, answers, taken=taken, tired=tired))
     reject = Reject(climber.name, support.name, support.kind, ruled_out.question, ruled_out.says)
     return Judged(pair, _with_way_in(reject, pair, answers, season) if tried else reject, None)
 
