@@ -69,7 +69,7 @@ def for_frame(season: Season, name: str) -> Matches:
         growing = listed([one.name for one in support.worked.plantings])
         remarks.append(f"This season {name} has {growing}.")
     found = _matches(name, judged, (*remarks, *_left_out()))
-    return replace(found, turns=tuple(_turns(season, support, judged)))
+    return replace(found, turns=tuple(_turns(support, judged)))
 
 
 def for_structure(kind: str) -> Matches:
@@ -123,7 +123,7 @@ def is_back_in(season: Season, plant: str, frame: str) -> bool:
     return judging.ruled_out(judging.reasons(pair)) is None
 
 
-def _turns(season: Season, support: Support, judged: list[Judged]) -> Iterator[Turn]:
+def _turns(support: Support, judged: list[Judged]) -> Iterator[Turn]:
     """What shares the frame with each crop on it, and what has it before and after."""
     plantings = support.worked.plantings if support.worked else ()
     fit = sorted((one for one in judged if one.place is not None), key=lambda one: one.place or ())

@@ -26,7 +26,7 @@ if TYPE_CHECKING:
     from plantframe.plan.things import Bed
     from plantframe.season.season import Season
 
-# Taller than its neighbours by this much, a plant is seen as an accent (common practice, no source).
+# Taller than its neighbours by this much, a plant is an accent (common practice, no source).
 ACCENT: Final = 1.3
 # And narrow: it spreads no wider than this share of its height.
 NARROW: Final = 0.5
