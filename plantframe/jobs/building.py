@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from datetime import timedelta
 from itertools import pairwise
 from typing import TYPE_CHECKING, Final
@@ -21,7 +22,7 @@ from plantframe.jobs.job import (
     Job,
     Window,
 )
-from plantframe.season.likeness import slug
+from plantframe.season.likeness import short, slug
 from plantframe.season.units import day as shown
 from plantframe.season.weights import box_kg
 from plantframe.season.work import dates_of, last_steps, steps_of
@@ -30,6 +31,7 @@ if TYPE_CHECKING:
     from collections.abc import Iterable, Mapping, Sequence
     from datetime import date
 
+    from plantframe.catalogue.entries import Step
     from plantframe.jobs.drafts import Drafts
     from plantframe.plan.things import Frame
     from plantframe.season.frames import WorkedFrame
@@ -39,6 +41,7 @@ PLACES: Final = {"bench": "at the bench", "yard": "at the yard", "wood": "in the
 LIFTING: Final = "lifting"  # a caution's kind, as the entries have it
 # A net or a frame comes in within three weeks of the last picking (common practice, no source).
 CLEARING_DAYS: Final = timedelta(days=21)
+_NUMBERED = re.compile(r"down \d+")  # the name of a step that its entry gives none
 
 
 @frozen
@@ -212,6 +215,8 @@ def place_of(frame: WorkedFrame, at: str = "there") -> str:
         return PLACES.get(at, at)
     if frame.bed is not None:
         return f"in {frame.bed.name}"
+    if frame.wall is not None:
+        return f"at {frame.wall.name}"
     return next((spot.said for spot in frame.frame.spots if spot.said), "")
 
 
@@ -240,7 +245,7 @@ def add_taking_down(
     drafts = [
         Draft(
             Job(
-                f"{block}/{slug(step.id)}",
+                f"{block}/{_down_id(step)}",
                 f"{name}: {step.do}",
                 name,
                 TAKE_DOWN,
@@ -264,6 +269,11 @@ def add_taking_down(
     for first, then in pairwise(added):
         out.put([first], [then])
     return tuple(added)
+
+
+def _down_id(step: Step) -> str:
+    """A step's own name; one that has none is called by its words, whatever comes before it."""
+    return slug(f"down {short(step.do)}" if _NUMBERED.fullmatch(step.id) else step.id)
 
 
 def _down_window(frame: WorkedFrame, ends: Iterable[date | None]) -> Window | None:

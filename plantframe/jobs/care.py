@@ -202,7 +202,7 @@ def add_frame_care(
         years = _years(care.every)
         draft = _frame_round(care, frame, growing)
         if years is not None:
-            due = _due(care, years, frame)
+            due = _due(care, years, frame, draft.window)
             if due is None:
                 continue
             draft = replace(draft, job=replace(draft.job, reckoned=due))
@@ -264,10 +264,11 @@ def _wanted(care: Care, frame: WorkedFrame) -> bool:
         return False
 
 
-def _due(care: Care, years: tuple[float, float], frame: WorkedFrame) -> str | None:
-    """Why a round that comes by years is due this season; None where it is not."""
+def _due(care: Care, years: tuple[float, float], frame: WorkedFrame, window: Window) -> str | None:
+    """Why a round that comes by years is due in its time of this season; None where it is not."""
     last = _last_done(care, frame)
-    if last is None or frame.garden.year - last < years[0]:
+    year = window.not_before.year if window.not_before else frame.garden.year
+    if last is None or year - last < years[0]:
         return None
     if years[0] <= 1:
         return f"once a year; it stands since {last}"

@@ -16,6 +16,7 @@ from plantframe.jobs.building import (
 from plantframe.jobs.care import add_frame_care
 from plantframe.jobs.drafts import Drafts
 from plantframe.jobs.marks import put_marks
+from plantframe.jobs.nesting import keep_off_nests
 from plantframe.jobs.own import Waiting, add_lines_marked, add_task, put_after
 from plantframe.jobs.planting import Growing, Site, add_clearing, add_planting, grown
 from plantframe.plan.things import Bed, Frame, Thing
@@ -45,6 +46,7 @@ def gather(season: Season) -> Drafts:
     add_lines_marked(building, out)
     for later in waiting:
         put_after(later, season.plan, out)
+    keep_off_nests(season, out)
     put_marks(season, out)
     return out
 
@@ -71,7 +73,8 @@ def _add_frame(frame: WorkedFrame, today: date, out: Drafts) -> Mapping[str, str
     pickers = who_of(frame.frame, "picked by")
     crops: list[Growing] = []
     for planting in frame.plantings:
-        found = grown(planting, until, there=frame.stands, covered=frame.frame.word == "cover")
+        covered = frame.frame.word == "cover"
+        found = grown(planting, until, today, there=frame.stands, covered=covered)
         crop = add_planting(found, Site(name, place, pickers, how, framed=True), out)
         crops.append(crop)
         if crop.placed:
@@ -103,4 +106,5 @@ def _add_place(season: Season, place: Bed | Thing, out: Drafts) -> None:
     for planting in season.plantings:
         if planting.holder == place.name:
             where = f"in {place.name}" if isinstance(place, Bed) else f"at {place.name}"
-            add_planting(grown(planting, None, there=True), Site(place.name, where), out)
+            found = grown(planting, None, season.today, there=True)
+            add_planting(found, Site(place.name, where), out)

@@ -11,6 +11,8 @@ from plantframe.jobs.days import window_of
 from plantframe.jobs.job import PICK, PLANT, SOW, TAKE_DOWN, TRAIN, Draft, Job, Window
 from plantframe.season.entries import entry_of
 from plantframe.season.likeness import slug
+from plantframe.season.plantings import as_range
+from plantframe.season.sowing import warm_soil_day, with_the_rains
 from plantframe.season.units import plural
 from plantframe.season.work import day_in
 
@@ -23,10 +25,13 @@ if TYPE_CHECKING:
     from plantframe.jobs.drafts import Drafts
     from plantframe.plan.things import Garden
     from plantframe.season.plantings import WorkedPlanting
+    from plantframe.season.sowing import Ground
 
 LASTING: Final = frozenset({"woody", "perennial"})
 FROST_TENDER: Final = frozenset({"tender", "half hardy"})
 HARDENING_DAYS: Final = (7, 10)  # common practice, no source
+# What is sown from a day on is sown within two weeks of it (common practice, no source).
+SOWN_WITHIN: Final = timedelta(days=14)
 PICKED_FOR_DAYS: Final = 28  # after the last likely first picking (common practice, no source)
 CLEARED_AFTER_DAYS: Final = 7  # at least a week of picking before a crop is cleared (likewise)
 
@@ -106,7 +111,12 @@ class Growing:
 
 
 def grown(
-    planting: WorkedPlanting, until: date | None, *, there: bool, covered: bool = False
+    planting: WorkedPlanting,
+    until: date | None,
+    today: date,
+    *,
+    there: bool,
+    covered: bool = False,
 ) -> Grown:
     """When a planting is sown, planted and over.
 
@@ -122,24 +132,65 @@ def grown(
     out = window_of(own.out) if own.out else None
     found = Grown(planting, entries, sow, out, None, usual=False)
     if sow is not None and out is None and planting.under_cover and not covered:
-        found = replace(found, out=_usual_days(found)[1] or Window())
+        found = replace(found, out=_usual_days(found, today)[1] or Window())
     if usual and not (found.lasts and there):
-        sow, out = _usual_days(found)
+        sow, out = _usual_days(found, today)
         found = replace(found, sow=sow, out=out, usual=True)
     return replace(found, ends=_ends(found, until))
 
 
-def _usual_days(found: Grown) -> tuple[Window | None, Window | None]:
-    """The usual windows of sowing in place or of planting out, where the frost is known."""
+def _usual_days(found: Grown, today: date) -> tuple[Window | None, Window | None]:
+    """The usual windows of sowing in place or of planting out.
+
+    They are counted from the frost, or from the rains where there is none.
+    """
     entry, garden = found.worked.entry, found.worked.garden
     if entry is None:
         return Window(), None
+    wet = with_the_rains(entry, garden, today) if not found.lasts else None
     if entry.sow is not None and not found.worked.under_cover:
-        return _from_frost(entry.sow, garden) or Window(), None
+        window = _from_ground(wet) if wet else _from_frost(entry.sow, garden)
+        return _in_warm_soil(window, entry, garden) or Window(), None
     if entry.plant_out is not None:
+        if wet is not None:
+            return _raised_before(_from_ground(wet), entry), _from_ground(wet)
         sow = _from_frost(entry.sow_indoors, garden) if entry.sow_indoors else None
         return sow, _from_frost(entry.plant_out, garden) or Window()
-    return None, Window()
+    return None, _from_ground(wet) if wet else Window()
+
+
+def _from_ground(ground: Ground) -> Window:
+    middle = ground.first + (ground.last - ground.first) / 2
+    return Window(ground.first, middle, ground.last, ground.why)
+
+
+def _raised_before(out: Window, entry: Plant) -> Window | None:
+    """When what is raised first is sown, so that it is ready for its place; None if it is not."""
+    raised, planted = as_range(entry.sow_indoors), as_range(entry.plant_out)
+    if raised is None or planted is None:
+        return None
+    days = timedelta(days=round(planted.middle - raised.middle))
+    first, aim, last = (
+        one - days if one else None for one in (out.not_before, out.aim, out.not_after)
+    )
+    return Window(first, aim, last, out.said)
+
+
+def _in_warm_soil(window: Window | None, entry: Plant, garden: Garden) -> Window | None:
+    """The window less the days on which the soil is likely to be too cold for the seed.
+
+    A range of print outranks the estimate of the soil; a first day alone waits for it.
+    """
+    warm = warm_soil_day(entry, garden)
+    if window is None or warm is None or window.not_before is None or window.aim is None:
+        return window
+    first, last = window.not_before, window.not_after
+    if first == last:
+        last = max(first, warm) + SOWN_WITHIN
+    if warm <= first or (last is not None and warm > last):
+        return replace(window, not_after=last)
+    said = f"{window.said}, once the soil is likely to be warm enough for the seed"
+    return Window(warm, max(window.aim, warm), last, said)
 
 
 def _from_frost(days: Sourced, garden: Garden) -> Window | None:
@@ -258,6 +309,8 @@ class _Bench:
             where = f" {own.raised or 'under cover'}" if indoors else ""
             sow = "sow" if found.entries or own.sow else "sow or plant"
             sown = self.add(SOW, "sow", f"{sow} {own.named}{where}{count}", found.sow)
+            if found.out is not None:
+                self.elsewhere(sown)  # it comes to its place later
             if not indoors:
                 self.tell(sown, how)
                 return sown
@@ -278,7 +331,7 @@ class _Bench:
         """Add hardening off, in the days before planting out."""
         low, high = HARDENING_DAYS
         does = f"harden off {self.found.worked.name}: out by day, in at night"
-        job = replace(self.job(f"harden-{self.slug}", does), kind=PLANT)
+        job = replace(self.job(f"harden-{self.slug}", does), kind=PLANT, place="")
         job = replace(job, wait=f"{low} to {high} days for the plants to harden")
         goes_out = _aim(self.found.out)
         start = goes_out - timedelta(days=high) if goes_out else None
@@ -291,6 +344,10 @@ class _Bench:
         if window.aim is not None and not self.found.usual:
             window = replace(window, said=f"{name.replace('-', ' ')} {window.said}")
         return self.out.add(Draft(job, f"{name.replace('-', ' ')} {self.slug}", window))
+
+    def elsewhere(self, name: str) -> None:
+        """Take its place from a job that is done before the plant comes there."""
+        self.out.change(name, job=replace(self.out.by_id[name].job, place=""))
 
     def tell(self, name: str, how: str) -> None:
         """Put what the frame's kind says of planting beside the job."""

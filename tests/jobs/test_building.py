@@ -160,14 +160,14 @@ def test_pins_bar_net_and_posts_come_down_in_that_order_after_the_frost() -> Non
 
 def test_a_take_down_date_is_kept_to() -> None:
     found = listed(HEAD + NET + BEANS + "  take down 25 September\n")
-    assert the(found, "bean-net/down-1").planned == date(2027, 9, 25)
+    assert the(found, "bean-net/down-pull-the-pins").planned == date(2027, 9, 25)
     assert the(found, "bean-net/pole-bean-pick").until == date(2027, 9, 25)
 
 
 def test_nothing_is_taken_down_before_anything_was_picked() -> None:
     found = listed(HEAD + NET + BEANS + "  take down 20 June\n")
     assert any(one.name == "too-late" and "pull the pins" in one.says for one in found.troubles)
-    down, pick = the(found, "bean-net/down-1"), the(found, "bean-net/pole-bean-pick")
+    down, pick = the(found, "bean-net/down-pull-the-pins"), the(found, "bean-net/pole-bean-pick")
     assert down.planned is not None
     assert pick.planned is not None
     assert down.planned >= pick.planned
@@ -191,4 +191,16 @@ def test_a_cover_goes_on_and_off_on_its_days() -> None:
     )
     found = listed(HEAD + plan)
     assert the(found, "salad-box/put-on").planned == date(2027, 10, 1)
-    assert the(found, "salad-box/down-1").planned == date(2028, 4, 15)
+    assert the(
+        found, "salad-box/down-lift-the-lights-off-and-carry-them-one-at-a-time"
+    ).planned == date(2028, 4, 15)
+
+
+def test_a_step_of_taking_down_keeps_its_name_when_another_comes_before_it() -> None:
+    bare = {job.id for job in listed(HEAD + NET + BEANS).jobs if job.kind == "take down"}
+    stays = "  stays 2, square to the row\n"
+    found = listed(HEAD + NET + BEANS + stays)
+    stayed = {job.id for job in found.jobs if job.kind == "take down"}
+    assert stayed - bare == {"bean-net/stays-down"}
+    assert bare <= stayed
+    assert not [name for name in stayed if name[-1].isdigit()]

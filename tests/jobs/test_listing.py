@@ -33,7 +33,7 @@ def test_a_southern_season_runs_from_spring_to_autumn() -> None:
     found = listed(SOUTH + NET + plan, date(2026, 7, 1))
     assert the(found, "bean-net/sow-runner-bean").planned == date(2026, 10, 25)
     assert the(found, "bean-net/pins").planned == date(2026, 10, 18)
-    down = the(found, "bean-net/down-1").planned
+    down = the(found, "bean-net/down-pull-the-pins").planned
     assert down is not None
     assert date(2027, 5, 20) <= down <= date(2027, 6, 10)
     assert not found.troubles

@@ -108,8 +108,12 @@ def test_a_bed_has_its_marks_too() -> None:
 def test_taking_down_that_is_half_done_goes_on_from_there() -> None:
     done = "  done lift the net off, 20 October\n"
     found = listed(HEAD + NET + "  built 2027\n  take down 18 October\n" + done, date(2027, 10, 21))
-    assert {"bean-net/down-1", "bean-net/down-2", "bean-net/down-3"} <= ids(found.done)
-    assert the(found, "bean-net/down-4")
+    assert {
+        "bean-net/down-pull-the-pins",
+        "bean-net/down-slide-the-bars-out-of-the-net",
+        "bean-net/down-clear-the-vines-and-lift-the-net-off-the-posts",
+    } <= ids(found.done)
+    assert the(found, "bean-net/down-draw-the-posts-by-rocking-them")
 
 
 def test_what_is_done_with_a_later_step_is_not_what_is_dated_after_it() -> None:

@@ -75,7 +75,7 @@ def test_peas_are_cleared_before_beans_follow_on_the_same_net() -> None:
 
 def test_two_crops_that_share_a_net_are_not_cleared_for_each_other() -> None:
     plan = "  grow tall pea, sow 20 March\n  grow sweet pea, sow 1 April\n"
-    assert not [job for job in listed(HEAD + NET + plan).jobs if "clear" in job.id]
+    assert not [job for job in listed(HEAD + NET + plan).jobs if "/clear" in job.id]
 
 
 def test_two_sowings_of_one_plant_have_each_their_own_address() -> None:
