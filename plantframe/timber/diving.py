@@ -18,7 +18,7 @@ if TYPE_CHECKING:
 
 TINY: Final = 1e-6
 AMONG: Final = 4  # ways that stand nearest to a whole stick, among which turns choose
-BACK: Final = 30  # choices that may be taken back
+BACK: Final = 12  # choices that may be taken back
 ROUNDS: Final = 40  # of new ways after one choice
 
 

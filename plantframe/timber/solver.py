@@ -30,12 +30,14 @@ if TYPE_CHECKING:
 
 ROUNDS: Final = 500  # of adding ways; garden lists take some dozens
 TRIES: Final = 150  # sets of boards that are tried
-TURNS: Final = 4  # dives from the same boards, each with other choices
+TURNS: Final = 3  # dives from the same boards, each with other choices
 OTHERS: Final = 12  # stocks of which fewest and most are tried, at the same cost
 FEW_NODES: Final = 5  # branches of one short search for whole numbers
 WORK: Final = 600_000  # of a long one: branches times ways to cut
-LISTED: Final = (500, 2000, 5000)  # ways that are listed at once, where a search needs more
-ABOVE: Final = 4  # dearer sets of boards that are tried where the cheapest stays undecided
+PART: Final = 5  # a fifth of that where it cannot decide
+LISTED: Final = (500, 2000)  # ways that are listed at once, where a search needs more
+FINE: Final = 4000  # the first step up from there, a four-thousandth of the cost, then double
+ABOVE: Final = 6  # dearer sets of boards that are tried where the cheapest stays undecided
 TINY: Final = 1e-6
 
 
@@ -133,9 +135,10 @@ class _Search:
             if not self._could_give(numbers):
                 continue
             tried += 1
-            if self._cut(numbers, costs, bound, cap):
+            if self._dived(numbers, TURNS) or self._any(bound, cap, FEW_NODES)[0]:
                 break
-            self.boards.limit(costs, bound + 0.5, float("inf"))
+            step = bound * (2**tried) // FINE
+            self.boards.limit(costs, bound + step + 0.5, float("inf"))
         self.boards.back_to(rows)
 
     # -- growing the ways -------------------------------------------------------------------------
@@ -253,7 +256,9 @@ class _Search:
                 share /= 2
             else:
                 continue
-            done, cannot = self._any(bound, cap, WORK // len(self.patterns.ways))
+            # a list that is complete decides; one that is not only helps to find
+            work = WORK if share == gap else WORK // PART
+            done, cannot = self._any(bound, cap, work // len(self.patterns.ways))
             if done:
                 return False
             if share == gap:
