@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from functools import cached_property
 from types import MappingProxyType
 from typing import TYPE_CHECKING
 
@@ -393,6 +394,20 @@ class Plan:
     def named(self, name: str) -> Bed | Thing | Frame | None:
         """The bed, frame, wall … of that name."""
         return self.frames.get(name) or self.beds.get(name) or self.things.get(name)
+
+    @cached_property
+    def placed_by(self) -> Mapping[str, tuple[tuple[Bed | Thing | Frame, Spot], ...]]:
+        """What is placed by a thing of some name, and how: west of Long Bed, on Barn Wall."""
+        found: dict[str, list[tuple[Bed | Thing | Frame, Spot]]] = {}
+        everything: tuple[Bed | Thing | Frame, ...] = (
+            *self.beds.values(),
+            *self.things.values(),
+            *self.frames.values(),
+        )
+        for one in everything:
+            for spot in one.spots:
+                found.setdefault(spot.thing, []).append((one, spot))
+        return MappingProxyType({name: tuple(some) for name, some in found.items()})
 
     def bed_of(self, frame: Frame) -> Bed | None:
         """The bed a frame stands in."""

@@ -33,21 +33,15 @@ class Neighbour:
 def beside(plan: Plan, name: str) -> Iterator[Neighbour]:
     """Everything that the plan places north, south, east … of a thing, or the thing of it."""
     here = plan.named(name)
-    everything: tuple[Bed | Thing | Frame, ...] = (
-        *plan.beds.values(),
-        *plan.things.values(),
-        *plan.frames.values(),
-    )
     for spot in here.spots if here is not None else ():
         found = plan.named(spot.thing)
         if spot.relation in COMPASS and found is not None:
             bearing = (COMPASS[spot.relation] + 180.0) % 360.0
             yield Neighbour(found, bearing, spot.distance_m, spot, own=True)
-    for other in everything:
-        for spot in other.spots:
-            if spot.thing == name and spot.relation in COMPASS:
-                bearing = COMPASS[spot.relation]
-                yield Neighbour(other, bearing, spot.distance_m, spot, own=False)
+    for other, spot in plan.placed_by.get(name, ()):
+        if spot.relation in COMPASS:
+            bearing = COMPASS[spot.relation]
+            yield Neighbour(other, bearing, spot.distance_m, spot, own=False)
 
 
 def apart_deg(one: float, other: float) -> float:

@@ -91,6 +91,27 @@ class Season:
         ]
         return (*on_frames, *elsewhere)
 
+    def held_by(self, holder: str) -> tuple[WorkedPlanting, ...]:
+        """The plantings of a frame, bed or wall, in their order."""
+        return self._plantings_by["holder"].get(holder, ())
+
+    def growing_in(self, bed: str) -> tuple[WorkedPlanting, ...]:
+        """The plantings in a bed, on its frames too."""
+        return self._plantings_by["bed"].get(bed, ())
+
+    @cached_property
+    def _plantings_by(self) -> Mapping[str, Mapping[str, tuple[WorkedPlanting, ...]]]:
+        holders: dict[str, list[WorkedPlanting]] = {}
+        beds: dict[str, list[WorkedPlanting]] = {}
+        for one in self.plantings:
+            holders.setdefault(one.holder, []).append(one)
+            if name := self.bed_name(one):
+                beds.setdefault(name, []).append(one)
+        return {
+            "holder": {name: tuple(some) for name, some in holders.items()},
+            "bed": {name: tuple(some) for name, some in beds.items()},
+        }
+
     def bed_name(self, planting: WorkedPlanting) -> str:
         """The bed a planting is in, "" where it is in none."""
         if planting.holder in self.plan.beds:
@@ -113,13 +134,11 @@ class Season:
         frame = self.frames.get(planting.holder)
         if frame is not None and (frame.frame.word == "cover" or "fabric" in frame.frame.facts):
             return True
-        places = {planting.holder, self.bed_name(planting)} - {""}
         # a box `west of Long Bed` covers nothing in it
         return any(
-            spot.thing in places and spot.relation in INSIDE
-            for cover in self.frames.values()
-            if cover.frame.word == "cover"
-            for spot in cover.frame.spots
+            spot.relation in INSIDE and other.word == "cover"
+            for place in {planting.holder, self.bed_name(planting)} - {""}
+            for other, spot in self.plan.placed_by.get(place, ())
         )
 
     def tasks_about(self, *names: str) -> tuple[Task, ...]:

@@ -63,11 +63,7 @@ def _capped(frame: WorkedFrame, season: Season) -> bool:
     """A line of the frame, or a job at it or at none, speaks of caps."""
     if any(CAPPED.search(fact.text) for facts in frame.frame.facts.values() for fact in facts):
         return True
-    return any(
-        CAPPED.search(task.what)
-        for task in season.plan.tasks
-        if task.spot is None or task.spot.thing in {"", frame.frame.name}
-    )
+    return any(CAPPED.search(task.what) for task in season.tasks_about(frame.frame.name))
 
 
 def words(facts: Facts, shown: Shown) -> Words:

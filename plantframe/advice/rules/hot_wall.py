@@ -87,10 +87,8 @@ def _has_low_company(planting: WorkedPlanting, season: Season) -> bool:
     if own is not None and word(own.habit) == "low":
         return False
     return any(
-        one.holder == planting.holder
-        and one.entry is not None
-        and word(one.entry.habit) in {"low", "upright", "bush"}
-        for one in season.plantings
+        one.entry is not None and word(one.entry.habit) in {"low", "upright", "bush"}
+        for one in season.held_by(planting.holder)
     )
 
 

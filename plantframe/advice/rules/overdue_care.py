@@ -116,8 +116,7 @@ def _planned(season: Season, frame: WorkedFrame, care: Care) -> bool:
     """A task of the plan, at this frame or at none, is the same job."""
     return any(
         best(task.what, [Called(care.id, care.do)]) == 0
-        for task in season.plan.tasks
-        if task.spot is None or task.spot.thing in {"", frame.frame.name}
+        for task in season.tasks_about(frame.frame.name)
     )
 
 

@@ -59,7 +59,7 @@ def check(season: Season, _season: Season) -> Iterable[Finding]:
     who = listed([one for one in (children, "a dog or a cat" if dog else "") if one])
     holders = dict.fromkeys(one.holder for one in season.plantings)
     for holder in holders:
-        own = [one for one in season.plantings if one.holder == holder]
+        own = season.held_by(holder)
         found = [
             (planting, harmful)
             for planting in own

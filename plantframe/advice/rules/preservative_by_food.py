@@ -108,7 +108,7 @@ def _food(frame: WorkedFrame, season: Season) -> str:
     bed = frame.bed.name if frame.bed else None
     near = [*frame.plantings]
     if bed is not None:
-        near += [one for one in season.plantings if season.bed_name(one) == bed]
+        near += season.growing_in(bed)
     return next(
         (one.name for one in near if one.entry is not None and one.entry.grown_for == "food"), ""
     )

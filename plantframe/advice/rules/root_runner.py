@@ -70,9 +70,9 @@ def _in_the_way(planting: WorkedPlanting, bed: str, season: Season) -> tuple[str
         if found.distance_m is not None and found.distance_m < NEAR_M
     ]
     for name in beds:
-        for other in season.plantings:
+        for other in season.growing_in(name):
             entry = other.entry
-            if other is planting or entry is None or season.bed_name(other) != name:
+            if other is planting or entry is None:
                 continue
             if is_yearly(entry) and entry.grown_for == "food":
                 return name, other.name

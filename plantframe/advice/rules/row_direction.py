@@ -62,9 +62,9 @@ def check(frame: WorkedFrame, season: Season) -> Iterable[Finding]:
 
 def _low_crop(season: Season, bed: str) -> str:
     """Something in the bed itself that stays low and wants sun."""
-    for planting in season.plantings:
+    for planting in season.held_by(bed):
         wants = as_range(planting.entry.sun) if planting.entry else None
-        if planting.holder != bed or planting.entry is None or wants is None:
+        if planting.entry is None or wants is None:
             continue
         if wants.low >= SUN_H and word(planting.entry.habit) not in {"climber", "leaner"}:
             return planting.name

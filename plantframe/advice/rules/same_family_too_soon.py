@@ -115,10 +115,8 @@ def _years_since(season: Season, grown: Grown) -> int:
 def _said_already(planting: WorkedPlanting, family: str, season: Season) -> bool:
     """An earlier planting of the same frame or bed is of this family too: one message for both."""
     return any(
-        other.holder == planting.holder
-        and other.planting.order < planting.planting.order
-        and shared_family(meant(other)) == family
-        for other in season.plantings
+        other.planting.order < planting.planting.order and shared_family(meant(other)) == family
+        for other in season.held_by(planting.holder)
     )
 
 

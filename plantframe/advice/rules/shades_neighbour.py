@@ -89,9 +89,9 @@ def _alongside(frame: WorkedFrame, found: Neighbour) -> bool:
 
 def _sun_crop(season: Season, bed: Bed) -> WorkedPlanting | None:
     """Something there that wants full sun and is not as tall as the row itself."""
-    for planting in season.plantings:
+    for planting in season.growing_in(bed.name):
         wants = as_range(planting.entry.sun) if planting.entry else None
-        if wants is None or wants.low < SUN_CROP_H or season.bed_name(planting) != bed.name:
+        if wants is None or wants.low < SUN_CROP_H:
             continue
         if planting.holder in season.frames:
             continue  # it climbs into the light

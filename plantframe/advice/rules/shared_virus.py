@@ -107,7 +107,7 @@ def _ways_out(planting: WorkedPlanting, season: Season) -> Iterable[Edit]:
     """Another bed or border with none of the crop near it; washed hands."""
     plan = season.plan
     for bed in plan.beds.values():
-        there = [one for one in season.plantings if season.bed_name(one) == bed.name]
+        there = season.growing_in(bed.name)
         if bed.name != planting.holder and not any(
             one.entry is not None and _is_crop(one.entry) for one in there
         ):

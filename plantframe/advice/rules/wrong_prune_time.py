@@ -111,7 +111,7 @@ def _is_its(
         return True
     place = task.spot.thing if task.spot else ""
     there = planting.holder.lower() in task.block.head.text.lower() or place == planting.holder
-    company = [one for one in season.plantings if one.holder == planting.holder]
+    company = season.held_by(planting.holder)
     return there and len(company) == 1
 
 
