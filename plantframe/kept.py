@@ -6,6 +6,7 @@ broken, all lead to the work being done anew.
 
 from __future__ import annotations
 
+import binascii
 import marshal
 import os
 import sys
@@ -13,7 +14,8 @@ from functools import lru_cache
 from pathlib import Path
 
 # Part of each kept file's name: to be raised when what is kept changes its form.
-FORM = 1
+FORM = 2
+MARK = 4  # bytes of the checksum a kept file begins with
 
 
 @lru_cache(maxsize=1)
@@ -39,6 +41,11 @@ def _file(path: Path, place: Path) -> tuple[str, Path] | None:
     return stamp, place / f"{path.parent.name}-{path.stem}-{form}.kept"
 
 
+def _mark(inside: bytes) -> bytes:
+    """What shows a file that a full disk or a fall cut short: `marshal` must never meet one."""
+    return binascii.crc32(inside).to_bytes(MARK, "big")
+
+
 def read(path: Path) -> object | None:
     """What was kept of this file as it is now, or None."""
     place = folder()
@@ -47,7 +54,10 @@ def read(path: Path) -> object | None:
         return None
     stamp, kept = found
     try:
-        pair = marshal.loads(kept.read_bytes())  # noqa: S302 - the user's own cache folder
+        whole = kept.read_bytes()
+        if _mark(whole[MARK:]) != whole[:MARK]:
+            return None
+        pair = marshal.loads(whole[MARK:])  # noqa: S302 - the user's own cache folder
     except (OSError, ValueError, EOFError, TypeError):
         return None
     if not isinstance(pair, tuple) or len(pair) != 2 or pair[0] != stamp:
@@ -65,7 +75,8 @@ def write(path: Path, value: object) -> None:
     stamp, kept = found
     fresh = kept.with_suffix(f".{os.getpid()}")
     try:
-        fresh.write_bytes(marshal.dumps((stamp, value)))  # type: ignore[arg-type]
+        inside = marshal.dumps((stamp, value))  # type: ignore[arg-type]
+        fresh.write_bytes(_mark(inside) + inside)
         fresh.replace(kept)  # at once, so that nobody meets half a file
     except (OSError, ValueError):
         fresh.unlink(missing_ok=True)  # a value that cannot be kept is read again next time

@@ -55,6 +55,19 @@ def test_a_broken_cache_is_no_cache(cache: Path, tmp_path: Path, rubbish: bytes)
     assert kept.read(file) is None
 
 
+def test_a_file_cut_short_or_with_one_byte_wrong_is_no_cache(cache: Path, tmp_path: Path) -> None:
+    file = tmp_path / "bean.yaml"
+    file.write_text("name: bean", encoding="utf-8")
+    kept.write(file, {"name": "bean", "heights": [1.8, 2.4]})
+    (own,) = cache.iterdir()
+    whole = own.read_bytes()
+    for place in range(len(whole)):
+        own.write_bytes(whole[:place])
+        assert kept.read(file) is None
+        own.write_bytes(whole[:place] + bytes([whole[place] ^ 0x10]) + whole[place + 1 :])
+        assert kept.read(file) is None
+
+
 def test_what_cannot_be_kept_is_let_be(cache: Path, tmp_path: Path) -> None:
     file = tmp_path / "bean.yaml"
     file.write_text("name: bean", encoding="utf-8")
