@@ -45,18 +45,27 @@ def swap(fact: Fact, old: str, new: str, says: str = "") -> Edit:
 def rewrite(fact: Fact, slots: Mapping[str, str], says: str = "") -> Edit:
     """In a fact's line the slots named are typed anew; those it has not are added at its end."""
     where = fact.where
-    line = where.typed
     known = {slot.name: slot for slot in fact.slots}
+    lines = {where.line: where.typed}
+    typed = {where.line: where.typed}
     for slot in sorted(known.values(), key=lambda one: one.column, reverse=True):
         if slot.name in slots:
-            start = slot.column - 1
-            line = line[:start] + slots[slot.name] + line[start + len(slot.text) :]
+            place, start = fact.place(slot), slot.column - 1
+            typed[place.line] = place.typed
+            line = lines.get(place.line, place.typed)
+            lines[place.line] = line[:start] + slots[slot.name] + line[start + len(slot.text) :]
     more = [text for name, text in slots.items() if name not in known]
     if more:
+        line = lines[where.line]
         body, gap, remark = line.partition(" (") if fact.remark else (line, "", "")
-        line = f"{', '.join([body.rstrip(), *more])}{gap}{remark}"
-    change = LineChange(where.file, where.line, where.typed, line)
-    return Edit(says or line.strip(), (change,))
+        lines[where.line] = f"{', '.join([body.rstrip(), *more])}{gap}{remark}"
+    changes = tuple(
+        LineChange(where.file, number, typed[number], line)
+        for number, line in lines.items()
+        if line != typed[number] or len(lines) == 1
+    )
+    said = lines[changes[0].line] if changes else where.typed
+    return Edit(says or said.strip(), changes)
 
 
 def uprights(frame: Frame) -> Fact | None:
@@ -110,7 +119,7 @@ def other_kind(frame: Frame, kind: str, *without: str) -> Edit | None:
     slot = frame.block.head.slot("kind")
     if slot is None:
         return None
-    where = frame.block.where
+    where = frame.block.head.place(slot)
     start = slot.column - 1
     line = where.typed[:start] + kind + where.typed[start + len(slot.text) :]
     head = Edit(line.strip(), (LineChange(where.file, where.line, where.typed, line),))
@@ -121,9 +130,8 @@ def other_kind(frame: Frame, kind: str, *without: str) -> Edit | None:
 
 def other_place(frame: Frame, old: str, new: str) -> Iterator[Edit]:
     """The frame stands in another bed; the rest of its place stays as typed."""
-    where = frame.block.where
     for slot in frame.block.head.slots:
-        place = slot.text.find(old)
+        where, place = frame.block.head.place(slot), slot.text.find(old)
         if slot.name == "spot" and place >= 0 and old != new:
             start = slot.column - 1 + place
             line = where.typed[:start] + new + where.typed[start + len(old) :]

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
-from plantframe.frozen import frozen
+from plantframe.frozen import frozen, replace
 
 if TYPE_CHECKING:
     from plantframe.language.mistakes import Mistake, Where
@@ -44,6 +44,11 @@ class Fact:
         """The values of every slot of that name, in order."""
         return tuple(slot.value for slot in self.slots if slot.name == name)
 
+    def place(self, slot: Slot) -> Where:
+        """Where one of its slots stands."""
+        line = slot.where or self.where
+        return replace(line, column=slot.column)
+
 
 @frozen
 class Block:
@@ -63,7 +68,8 @@ class Block:
     def last_line(self) -> int:
         """The last line of the block that was read as part of it."""
         lines = [fact.where.line for fact in self.facts if fact.where.file == self.where.file]
-        return max([self.where.line, *lines])
+        more = [slot.where.line for slot in self.head.slots if slot.where is not None]
+        return max([self.where.line, *lines, *more])
 
     def fact(self, word: str) -> Fact | None:
         """The first fact of that word."""

@@ -6,7 +6,7 @@ from typing import TYPE_CHECKING
 
 from plantframe.frozen import replace
 from plantframe.language import slots
-from plantframe.language.declarations import find_fact
+from plantframe.language.declarations import find_block, find_fact
 from plantframe.language.matching import match
 from plantframe.language.values import (
     Day,
@@ -99,7 +99,7 @@ def head_parts(
     """The phrases of a head that are its own, and those that are facts (`built 2024`)."""
     own: list[Phrase] = []
     facts: list[tuple[FactWord, int, Phrase]] = []
-    for part in rest:
+    for part in (piece for one in rest for piece in _uncommaed(declared, one)):
         fact, count = find_fact(part.words, declared.word)
         if fact is None or declared.word not in fact.blocks or declared.word in {"task", "want"}:
             own.append(part)
@@ -108,6 +108,21 @@ def head_parts(
         else:
             own.append(part)
     return own, facts
+
+
+def _uncommaed(declared: BlockWord, part: Phrase) -> tuple[Phrase, ...]:
+    """A phrase of a head, parted where a comma was left out: `4 ft x 16 ft runs east-west`."""
+    for place in range(1, len(part.items)):
+        tail = replace(part, items=part.items[place:])
+        fact, count = find_fact(tail.words, declared.word)
+        if fact is None or not fact.must_say or declared.word not in fact.blocks:
+            continue
+        said = match(fact.shape, [replace(part, items=tail.items[count:])], strict=True)
+        before = replace(part, items=part.items[:place])
+        own = match(declared.shape, [before], strict=True)
+        if said.slots and own.slots and not said.leftovers and not own.leftovers:
+            return before, tail
+    return (part,)
 
 
 def _is_fact(declared: BlockWord, fact: FactWord, count: int, part: Phrase) -> bool:
@@ -122,6 +137,28 @@ def _is_fact(declared: BlockWord, fact: FactWord, count: int, part: Phrase) -> b
         return True
     head = match(declared.shape, [part])  # `painted brick` is what a wall is made of
     return not head.slots or bool(head.leftovers)
+
+
+# Blocks that are mostly one line.
+LINES_ALONE = frozenset({"want", "task", "log", "note"})
+
+
+def is_a_head(found: Sequence[Phrase], inside: BlockWord | None) -> bool:
+    """Whether an indented line opens a block all the same: `  bed Top Bed` under a garden.
+
+    inside   the block it is indented under, None where there is none or its head means nothing
+    """
+    first = found[0]
+    declared = find_block(first.words[0])
+    if declared is None or (inside is not None and inside.details != "facts"):
+        return False
+    fact, _ = find_fact(first.words, inside.word if inside else "")
+    if fact is not None and inside is not None and inside.word in fact.blocks:
+        return False
+    if len(first.items) == 1:
+        return not declared.named and declared.word not in LINES_ALONE
+    second = first.text[first.items[1].at :]
+    return declared.word in LINES_ALONE or (declared.named and second[:1].isupper())
 
 
 def looks_like_a_head(found: Sequence[Phrase]) -> bool:

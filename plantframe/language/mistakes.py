@@ -133,6 +133,11 @@ def _not_indented(told: Told) -> str:
     )
 
 
+@_kind("indented-head", "note")
+def _indented_head(told: Told) -> str:
+    return f"`{told['word']}` opens a block: it stands at the margin. Read as if it did."
+
+
 @_kind("unknown-block", "stop", unread=True)
 def _unknown_block(told: Told) -> str:
     kind = ""
@@ -184,11 +189,20 @@ def _read_deep(told: Told) -> str:
 @_kind("unknown-word", "ask")
 def _unknown_word(told: Told) -> str:
     such = f" Such as: `{told['example']}`." if told.get("example") else ""
+    if told.get("opens"):
+        things = f", with a thing to a line under it: `{told['item']}`." if told["item"] else "."
+        where = f"At the margin `{told['opens']}` opens a block of its own{things}"
+        return f"I don't know “{told['text']}” here. Kept, not used. {where}{such}"
     if told.get("stand"):
-        such = f" Under a {told['block']} stand {told['stand']} and more."
+        such = f" Under {_a(told['block'])} stand {told['stand']}."
     return (
         f"I don't know “{told['text']}” here. Kept, not used.{_nearest(told)}{such} What is meant?"
     )
+
+
+@_kind("two-plants", "ask")
+def _two_plants(told: Told) -> str:
+    return f"one plant to a line: “{told['plant']}” is kept, not used."
 
 
 @_kind("which-day", "ask")

@@ -17,7 +17,13 @@ from plantframe.language import vocabulary
 from plantframe.language.blocks import Block, Fact, Import, Text
 from plantframe.language.declarations import BlockWord, FactWord, find_block, find_fact
 from plantframe.language.edits import Edit, LineChange, delete, rewrite
-from plantframe.language.heads import head_parts, looks_like_a_head, name_of
+from plantframe.language.heads import (
+    LINES_ALONE,
+    head_parts,
+    is_a_head,
+    looks_like_a_head,
+    name_of,
+)
 from plantframe.language.lines import FILE_CAP, LINE_CAP, PART_CAP, readable, split, typed_lines
 from plantframe.language.lists import fits, heights, reason_whole
 from plantframe.language.matching import match
@@ -190,9 +196,35 @@ class _Reading:
             got.leftovers, None, got.slots, where, block=declared.word, shape=declared.shape
         )
         self.open.head = replace(head, slots=got.slots, whole=not got.leftovers)
+        self.facts_of_a_head(self.open, facts, where)
+
+    def facts_of_a_head(
+        self, block: _Open, facts: Iterable[tuple[FactWord, int, Phrase]], where: Where
+    ) -> None:
+        """Read what stands in a head and would have a line of its own: `built 2024`."""
         for fact, count, part in facts:
             for read in self.fact(fact, count, [part], where, ""):
-                self.keep(self.open, read)
+                self.keep(block, read)
+
+    def head_goes_on(self, block: _Open, found: tuple[Phrase, ...], where: Where) -> bool:
+        """Read a line that opens no fact and says what the head might have: `in Long Bed`."""
+        declared, head = block.declared, block.head
+        if declared is None or head is None or declared.details != "facts":
+            return False
+        opened = opening(found, declared.word)
+        if opened is not None and opened.here:
+            return False
+        own, facts = head_parts(declared, found)
+        got = match(declared.shape, own, strict=True)
+        filled = {slot.name for slot in head.slots} - {"spot"}
+        if not got.slots or got.leftovers or any(slot.name in filled for slot in got.slots):
+            return False
+        for part in own:
+            self.slips.doubts(part, where)
+        more = tuple(replace(slot, where=where) for slot in got.slots)
+        block.head = replace(head, slots=(*head.slots, *more))
+        self.facts_of_a_head(block, facts, where)
+        return True
 
     def not_a_head(self, found: tuple[Phrase, ...], where: Where) -> None:
         """A line in column one that opens no block: a fact out of place, or a slip of a word."""
@@ -208,8 +240,7 @@ class _Reading:
             self.slips.say("not-indented", where, (edit,) if fits else (), word=fact.word)
             self.lost += self.quietly(None, found, where, "")
             return
-        near = self.slips.unknown_block(found, where)
-        if near or looks_like_a_head(found):
+        if self.slips.unknown_block(found, where) or looks_like_a_head(found):
             self.unread()
 
     def unread(self) -> None:
@@ -233,6 +264,8 @@ class _Reading:
         """A line that is indented."""
         if self.slips.not_a_remark(where):
             return
+        if self.indented_head(found, where, remark):
+            return
         if self.open is None:
             self.slips.say("no-block", where, text=where.typed.strip()[:60])
         if self.open is None or self.open.declared is None:
@@ -241,8 +274,29 @@ class _Reading:
             if self.open is not None:
                 self.open.facts += lost
             return
+        if self.head_goes_on(self.open, found, where):
+            return
         for fact in self.facts(self.open.declared, found, where, remark):
             self.keep(self.open, fact)
+
+    def indented_head(self, found: tuple[Phrase, ...], where: Where, remark: str) -> bool:
+        """Read a line that opens a block though it is indented, and say so."""
+        if not is_a_head(found, self.open.declared if self.open else None):
+            return False
+        word = found[0].items[0].value.text.lower()
+        edit = rewrite(where, where.typed, where.typed.lstrip(), "put it at the margin")
+        self.slips.say("indented-head", replace(where, column=1), (edit,), word=word)
+        declared = find_block(word)
+        alone = declared is not None and declared.word in LINES_ALONE
+        around = self.open if alone else None
+        if around is not None:
+            self.open = None
+        self.head(found, where, remark)
+        if around is not None:
+            # what follows goes on with the block in the midst of which it stands
+            self.close()
+            self.open = around
+        return True
 
     def keep(self, block: _Open, fact: Fact) -> None:
         """Add a fact to a block, unless it contradicts one already there."""

@@ -19,6 +19,8 @@ from plantframe.language import slots
 if TYPE_CHECKING:
     from collections.abc import Sequence
 
+    from plantframe.language.mistakes import Where
+
 
 # Other ways to write `of` after a count.
 _OF = ("@", "off", "no", "nr", "no.")
@@ -99,12 +101,16 @@ class Pattern:
 
 @frozen
 class Slot:
-    """A slot filled: its value, and where in the line it stands (column from 1)."""
+    """A slot filled: its value, and where in the line it stands (column from 1).
+
+    where   the line, where a head goes on in a line of its own; None in the fact's own line
+    """
 
     name: str
     value: object
     text: str
     column: int
+    where: Where | None = None
 
 
 @frozen

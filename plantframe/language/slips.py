@@ -7,8 +7,8 @@ from typing import TYPE_CHECKING
 
 from plantframe.catalogue.names import index, named
 from plantframe.frozen import replace
-from plantframe.language.declarations import block_words, fact_words
-from plantframe.language.edits import Edit, rewrite, useful
+from plantframe.language.declarations import block_words, fact_words, find_block
+from plantframe.language.edits import Edit, LineChange, rewrite, useful
 from plantframe.language.figures import either_way, figure
 from plantframe.language.mistakes import Mistake, Where
 from plantframe.language.near import MOST, near_words, one_slip
@@ -123,21 +123,26 @@ class Slips:
         near = list(dict.fromkeys([*holding, *inside, *near_words(word.lower(), known)]))[:MOST]
         edits = [rewrite(where, word, other) for other in near[:2] if other not in inside]
         told = {"text": first.text[:60], "near": ", ".join(near), "block": block}
-        if not near:
-            told["stand"] = ", ".join(known[:MOST])
+        other = find_block(word.lower())
+        if other is not None:
+            head, _, item = other.example.partition("\n")
+            told |= {"near": "", "opens": other.word, "item": item.strip()}
+            told["example"] = "" if item else head
+        elif not near:
+            told["stand"] = ", ".join(word for word in known if " " not in word)
         self.say("unknown-word", where, edits, **told)
 
-    def unknown_block(self, found: Sequence[Phrase], where: Where) -> tuple[str, ...]:
-        """A line in column one that opens with no block word; gives the near ones."""
+    def unknown_block(self, found: Sequence[Phrase], where: Where) -> bool:
+        """A line in column one that opens with no block word; whether it is known what it means."""
         word = found[0].items[0].value.text.rstrip(":")
         near = near_words(word.lower(), block_words())
         edits = [rewrite(where, word, other) for other in near]
         kind, opener = _kind_at_start(found[0])
         if kind:
-            edits.append(rewrite(where, kind, f"{opener} {kind}"))
+            edits.append(rewrite(where, kind, f"{opener} {_named_after(kind, found[0])}"))
         told = {"word": word[:40], "near": ", ".join(near), "kind": kind, "opener": opener}
         self.say("unknown-block", where, edits, **told)
-        return near
+        return bool(near or kind)
 
     def leftovers(
         self,
@@ -160,6 +165,7 @@ class Slips:
                 self.say("which-day", place, text=one.text[:60])
             elif not (
                 ("of?" in shape and self.count_or_size(one.text, place))
+                or self.another_plant(one.text, shape, place)
                 or self.inches_or_in(one.text, place)
                 or self.which_length(one, shape, filled, place)
                 or self.which_day(one.text, shape, filled, place)
@@ -228,6 +234,24 @@ class Slips:
         readings = f"{write}, or {'a stick of three sizes' if sized else f'{count} by {size}'}"
         edit = rewrite(where, text, write)
         self.say("count-or-size", where, (edit,), text=text, readings=readings, write=write)
+        return True
+
+    def another_plant(self, text: str, shape: str, where: Where) -> bool:
+        """A second plant in a line for one: `sow lettuce, leeks`."""
+        line = where.typed
+        opened = re.match(r"\s*\w+", line)
+        first, _, rest = text.partition(" ")
+        plant = rest if first.lower() in {"grow", "sow", "want", "and"} else text
+        before = line.find(text, where.column - 1)
+        start = line.rfind(",", 0, max(0, before))
+        if "{plant}" not in shape or not opened or start < 0 or not named("plant", plant):
+            return False
+        left = line[:start] + line[before + len(text) :]
+        changes = (
+            LineChange(where.file, where.line, line, left),
+            LineChange(where.file, where.line, None, f"{opened[0]} {plant}"),
+        )
+        self.say("two-plants", where, (Edit("a line for each", changes),), plant=plant)
         return True
 
     def inches_or_in(self, text: str, where: Where) -> bool:
@@ -342,6 +366,14 @@ class Slips:
             if not low <= value.value <= high:
                 said = f"{slot.text} for {declared.word}"
                 self.say("unlikely-size", place, what=said, usual=usual)
+
+
+def _named_after(kind: str, part: Phrase) -> str:
+    """A name for what only its kind was typed of, unless more than a kind was: `Trellis: Rose`."""
+    rest = part.text[len(kind) :].lstrip()
+    if not rest or (kind.islower() and not rest.startswith(":")):
+        return f"{kind.title()}, {kind}{',' if rest else ''}"
+    return kind
 
 
 def _kind_at_start(part: Phrase) -> tuple[str, str]:

@@ -4,7 +4,17 @@ from __future__ import annotations
 
 from plantframe.frozen import frozen
 from plantframe.language.items import Stops, Taken, cut, value_at, word_at
-from plantframe.language.values import Bearing, Day, Measure, Money, Number, Phrase, Span, Word
+from plantframe.language.values import (
+    Bearing,
+    Day,
+    Measure,
+    Money,
+    Number,
+    Phrase,
+    Size,
+    Span,
+    Word,
+)
 
 COMPASS = {
     "north": 0.0,
@@ -111,15 +121,14 @@ def facing(phrase: Phrase, at: int, _stops: Stops) -> Taken:
 
 
 def line(phrase: Phrase, at: int, _stops: Stops) -> Taken:
-    """Which way a row runs: `north-south`, `east to west`, `N-S`, `NS`."""
+    """Which way a row runs: `north-south`, `north south`, `east to west`, `N-S`, `NS`."""
     text = word_at(phrase, at)
     if text in {"ns", "sn", "ew", "we"}:
         text = f"{text[0]}-{text[1]}"
     after = at + 1
     if "-" not in text and "/" not in text:
-        if word_at(phrase, at + 1) not in {"to", "-", "–", "and"}:
-            return None
-        text, after = f"{text}-{word_at(phrase, at + 2)}", at + 3
+        joint = word_at(phrase, at + 1) in {"to", "-", "–", "and"}
+        text, after = f"{text}-{word_at(phrase, at + joint + 1)}", at + joint + 2
     first, _, second = text.replace("/", "-").partition("-")
     ends = {_SHORT.get(first, first), _SHORT.get(second, second)}
     if ends == {"north", "south"}:
@@ -182,6 +191,8 @@ def spot(phrase: Phrase, at: int, _stops: Stops) -> Taken:
     if part is not None:
         return part
     opening = word_at(phrase, start)
+    if opening == "next" and word_at(phrase, start + 1) == "to":
+        return _named("beside", phrase, start, start + 2, None)
     if distance_m is None and opening in _OPENING and isinstance(value, Word):
         return _named(opening, phrase, start, start + 1, None)
     return None
@@ -226,6 +237,15 @@ def _along(phrase: Phrase, at: int) -> Taken:
     return Spot(along_m=(span.low.value, high.value), text=cut(phrase, at, after)), after
 
 
+def _end_of_name(phrase: Phrase, at: int) -> int:
+    """Where a name that begins at an item ends: at a size, since none is part of a name."""
+    for place in range(at + 1, len(phrase.items)):
+        value = value_at(phrase, place)
+        if isinstance(value, Size) or (isinstance(value, Measure) and value.dimension == "length"):
+            return place
+    return len(phrase.items)
+
+
 def _named(
     relation: str, phrase: Phrase, start: int, at: int, distance_m: float | None, part: str = ""
 ) -> Taken:
@@ -238,9 +258,9 @@ def _named(
         return None
     if phrase.words[-1] in _LIGHT:
         return None
-    after = end = len(phrase.items)
+    after = end = _end_of_name(phrase, at)
     text = cut(phrase, start, after)
-    side, used = compass(phrase.words[-2:-1])
-    if used and phrase.words[-1] in _ENDS and at < after - 2 and not part:
-        part, end = f"{side} {phrase.words[-1]}", after - 2  # `in Long Bed north end`
+    side, used = compass(phrase.words[after - 2 : after - 1])
+    if used and phrase.words[after - 1] in _ENDS and at < after - 2 and not part:
+        part, end = f"{side} {phrase.words[after - 1]}", after - 2  # `in Long Bed north end`
     return Spot(relation, cut(phrase, at, end), distance_m, part, None, text), after

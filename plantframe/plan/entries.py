@@ -97,7 +97,8 @@ def _log_day(site: Site, text: str, block: Block) -> tuple[Dated | None, str]:
     try:
         return resolve(when, site.season), rest
     except DateSlip as slip:
-        site.date_slip(slip, block.head, block.where.typed.find(slip.told["text"]) + 1)
+        column = block.where.typed.find(slip.told["text"]) + 1
+        site.date_slip(slip, naming.at(block.where, column))
         return None, rest
 
 

@@ -99,7 +99,7 @@ def _kind(site: Site, block: Block) -> str:
     found = naming.kinds(said)
     if len(found) == 1:
         return found[0]
-    where = naming.at(block.where, slot.column)
+    where = block.head.place(slot)
     near = found or naming.near_kinds(said, block.word)
     edits = [rewrite(where, said, kind) for kind in near[:2]]
     told = {"word": block.word, "kind": said, "near": ", ".join(near)}

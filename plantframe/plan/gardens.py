@@ -12,7 +12,7 @@ from plantframe.plan.dates import Season
 from plantframe.plan.things import Away, Garden, Person
 
 if TYPE_CHECKING:
-    from collections.abc import Iterable
+    from collections.abc import Iterable, Mapping
 
     from plantframe.language.reader import Block, Fact
     from plantframe.plan.dates import Dated
@@ -64,12 +64,12 @@ def garden_of(site: Site, blocks: list[Block]) -> Garden:
         wind=words.wind(words.first(facts, "wind")),
         wind_from=str(said("wind", "direction") or ""),
         soil=words.soil(words.first(facts, "soil")),
-        people=tuple(_person(fact) for fact in grouped.get("person", ())),
+        people=_people(grouped),
         free_h=_free(site, grouped.get("free", ())),
         away=_away(site, grouped.get("away", ())),
         tools=tuple(str(tool) for fact in grouped.get("tools", ()) for tool in fact.all("stuff")),
         power=_words(grouped.get("power", ())),
-        household=words.whole(said("household", "count")),
+        household=words.whole(said("household", "count") or said("people", "many")),
         children=words.ages(words.first(facts, "children")),
         dog="dog" in grouped,
         region=_words(grouped.get("region", ())),
@@ -106,6 +106,19 @@ def _years(site: Site, block: Block, *, southern: bool) -> tuple[int, int]:
         # one year for a southern plan is the one in which most of it is picked
         return years[0] - 1, years[0]
     return years
+
+
+def _people(grouped: Mapping[str, tuple[Fact, ...]]) -> tuple[Person, ...]:
+    """Those with a line of their own, then those who are only named."""
+    own = [_person(fact) for fact in grouped.get("person", ())]
+    known = {person.name.lower() for person in own}
+    named = {
+        str(name): fact
+        for fact in grouped.get("people", ())
+        for name in fact.all("name")
+        if str(name).lower() not in known
+    }
+    return (*own, *(Person(name, None, None, fact) for name, fact in named.items()))
 
 
 def _person(fact: Fact) -> Person:

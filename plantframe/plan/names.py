@@ -115,14 +115,13 @@ class Names:
         )
 
 
-def spots(slots: Iterable[Slot], where: Where, names: Names, slips: Slips) -> tuple[Spot, ...]:
-    """The places of a head, their names resolved."""
-    out = []
-    for slot in slots:
-        typed = slot.value
-        if isinstance(typed, TypedSpot):
-            out.append(spot(typed, at(where, slot.column), names, slips))
-    return tuple(out)
+def spots(fact: Fact, slots: Iterable[Slot], names: Names, slips: Slips) -> tuple[Spot, ...]:
+    """The places in some slots of a fact, their names resolved."""
+    return tuple(
+        spot(slot.value, fact.place(slot), names, slips)
+        for slot in slots
+        if isinstance(slot.value, TypedSpot)
+    )
 
 
 def spot(typed: TypedSpot, where: Where, names: Names, slips: Slips) -> Spot:
@@ -287,7 +286,7 @@ def plant_of(
     """
     said = str(slot.value)
     found = plants(said, slips.own)
-    where = at(fact.where, slot.column)
+    where = fact.place(slot)
     if not found and not quiet:
         near = near_plants(said, slips.own)
         edits = [rewrite(where, said, name) for name in near[:2]]

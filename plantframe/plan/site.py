@@ -19,6 +19,7 @@ if TYPE_CHECKING:
     from collections.abc import Iterable, Iterator
 
     from plantframe.language.files import Reading
+    from plantframe.language.mistakes import Where
     from plantframe.language.reader import Block, Fact
     from plantframe.language.shapes import Slot
     from plantframe.plan.things import Spot
@@ -55,13 +56,12 @@ class Site:
             if planting:
                 check_year(found, self.season, typed_year(slot.value))
         except DateSlip as slip:
-            self.date_slip(slip, fact, slot.column)
+            self.date_slip(slip, fact.place(slot))
             return None
         return found
 
-    def date_slip(self, slip: DateSlip, fact: Fact, column: int) -> None:
+    def date_slip(self, slip: DateSlip, where: Where) -> None:
         """Say what is wrong with a date, with the lines that would mend it."""
-        where = naming.at(fact.where, column)
         edits = [rewrite(where, slip.told["text"], line) for line in slip.write]
         self.slips.say(slip.name, where, edits, **slip.told)
 
@@ -90,7 +90,7 @@ class Site:
     def spots(self, block: Block) -> tuple[Spot, ...]:
         """Where a block says it stands."""
         slots = [slot for slot in block.head.slots if slot.name == "spot"]
-        return naming.spots(slots, block.where, self.names, self.slips)
+        return naming.spots(block.head, slots, self.names, self.slips)
 
     def had(self, facts: Iterable[Fact], *, quiet: bool = False) -> tuple[Grown, ...]:
         """What grew here in years before. `quiet`: say nothing of a plant without its year."""

@@ -316,6 +316,22 @@ CASES = [
         ("Cold Frame is taken for a cold frame, by its name.",),
     ),
     Case(
+        "indented-head",
+        f"{GARDEN}  frame Bean Net, net frame, in Long Bed\n",
+        7,
+        1,
+        ("`frame` opens a block", "at the margin", "Read as if it did."),
+        ("frame Bean Net, net frame, in Long Bed",),
+    ),
+    Case(
+        "two-plants",
+        f"{NET}  grow runner bean, sweet pea\n",
+        8,
+        21,
+        ("one plant to a line", "“sweet pea” is kept, not used"),
+        ("  grow runner bean",),
+    ),
+    Case(
         "which-plant",
         f"{GARDEN}want bean\n",
         7,

@@ -2,11 +2,15 @@
 
 from __future__ import annotations
 
+from datetime import date
+
 import pytest
 
+from plantframe.language.files import read_input
 from plantframe.language.slots import Section, Spot, When
 from plantframe.language.values import Measure, Nail, Number, Season, Span, Word
-from tests.language.reading import all_slips, block, day, fact, facts, read, said, slips
+from plantframe.plan.building import build
+from tests.language.reading import all_slips, block, day, fact, facts, plain, read, said, slips
 
 
 # -- sheds and yards --------------------------------------------------------------------------
@@ -584,6 +588,7 @@ def test_several_facts_may_share_a_line() -> None:
         ("over the blueberries", "over", "the blueberries", None, "", None),
         ("along the drive", "along", "the drive", None, "", None),
         ("on the west side", "", "", None, "west side", None),
+        ("next to Long Bed", "beside", "Long Bed", None, "", None),
     ],
 )
 def test_a_place_is_said_in_plain_words(
@@ -596,3 +601,111 @@ def test_a_place_is_said_in_plain_words(
 ) -> None:
     (spot,) = block(f"frame Bean Net, net frame, {line}").head.all("spot")
     assert spot == Spot(relation, name, distance_m, part, along_m, line)
+
+
+def test_a_place_ends_where_a_size_begins() -> None:
+    head = block("frame Rose Lattice, lattice, on House Wall 6 ft x 5 ft").head
+    assert head.get("spot") == Spot("on", "House Wall", None, "", None, "on House Wall")
+    assert plain(head.get("size")) == (1.8288, 1.524)
+
+
+# -- heads --------------------------------------------------------------------------------------
+def test_what_a_head_says_may_stand_in_lines_of_its_own() -> None:
+    found = read("frame Pea Net, net frame\n  in Long Bed, north end, built 2024\n  bays 2\n")
+    (net,) = found.blocks
+    assert not found.mistakes
+    assert [slot.text for slot in net.head.slots] == ["net frame", "in Long Bed", "north end"]
+    assert [fact.word for fact in net.facts] == ["built", "bays"]
+    place = net.head.place(net.head.slots[-1])
+    assert (place.line, place.column) == (2, 16)
+
+
+def test_a_head_that_goes_on_never_says_a_thing_twice() -> None:
+    found = read("bed Long Bed, 4 ft x 24 ft\n  4 ft x 20 ft\n")
+    assert [slip.name for slip in found.mistakes] == ["unknown-word"]
+
+
+def test_a_bed_that_does_not_exist_is_looked_for_on_the_line_that_names_it() -> None:
+    text = "garden Hill, 2027\nbed Long Bed\nframe Pea Net, net frame\n  in Lond Bed\n"
+    _, slips = build(read_input(text), date(2027, 3, 1))
+    slip = next(slip for slip in slips if slip.name == "no-such-place")
+    assert (slip.where.line, slip.where.column) == (4, 3)
+    assert slip.candidates[0].changes[0].new == "  in Long Bed"
+
+
+@pytest.mark.parametrize("way", ["north-south", "north south", "N-S", "north to south", "NS"])
+def test_a_row_runs_both_ways_however_it_is_joined(way: str) -> None:
+    assert fact(f"runs {way}", "bed").get("line") == "north-south"
+
+
+def test_a_comma_left_out_before_a_fact_of_its_own_costs_nothing() -> None:
+    found = read("bed Low Bed, 4 ft x 16 ft runs east-west\n")
+    assert not found.mistakes
+    assert plain(found.blocks[0].head.get("size")) == (1.2192, 4.8768)
+    assert found.blocks[0].facts[0].get("line") == "east-west"
+
+
+@pytest.mark.parametrize(
+    "head", ["bed Top Bed, 4 ft x 16 ft", "shed", "variety Ida Bean, like runner bean"]
+)
+def test_a_head_that_is_indented_opens_its_block_all_the_same(head: str) -> None:
+    found = read(f"garden Hill, 2027\n  soil clay\n  {head}\n    soil sand\n")
+    assert [one.word for one in found.blocks] == ["garden", head.split(" ", maxsplit=1)[0]]
+    (slip,) = [slip for slip in found.mistakes if slip.name == "indented-head"]
+    assert slip.level == "note"
+    assert slip.candidates[0].changes[0].new == head
+    assert len(found.blocks[0].facts) == 1
+
+
+@pytest.mark.parametrize(
+    "line",
+    ["task order seed, by 15 January", "want cucumber, 6 plants", "log 2 August, picked 1 kg"],
+)
+def test_a_job_want_or_log_in_the_midst_of_a_block_does_not_end_it(line: str) -> None:
+    found = read(f"frame Pea Net, net frame\n  bays 2\n  {line}\n  bar 2x2\n")
+    blocks = {one.word: one for one in found.blocks}
+    assert len(found.blocks) == 2
+    assert line.split(" ", maxsplit=1)[0] in blocks
+    assert [fact.word for fact in blocks["frame"].facts] == ["bays", "bar"]
+
+
+def test_what_lies_in_a_shed_is_no_block_though_it_is_named_like_one() -> None:
+    found = read("shed\n  frame Old, 2 of 2x2\n")
+    assert [one.word for one in found.blocks] == ["shed"]
+
+
+def test_a_kind_at_the_margin_keeps_its_lines_to_itself() -> None:
+    found = read("frame Arch, arch\n  width 4 ft\nlattice on House Wall, 6 ft\n  grow wisteria\n")
+    (slip,) = found.mistakes
+    assert [fact.word for fact in found.blocks[0].facts] == ["wide"]
+    assert [fact.word for fact in found.lost] == ["grow"]
+    assert slip.candidates[-1].changes[0].new == "frame Lattice, lattice, on House Wall, 6 ft"
+
+
+# -- people, and hours --------------------------------------------------------------------------
+def test_those_who_work_may_be_named_in_one_line() -> None:
+    text = "garden Hill, 2027\n  people Maud, Wim\n  person Wim, lifts 15 kg\n  hours Sat 4 h\n"
+    plan, slips = build(read_input(text), date(2027, 3, 1))
+    assert not slips
+    assert plan.garden is not None
+    assert {one.name: one.lifts_kg for one in plan.garden.people} == {"Maud": None, "Wim": 15.0}
+    assert plan.garden.free_h == {"saturday": 4.0}
+
+
+def test_people_may_be_counted_instead() -> None:
+    plan, _ = build(read_input("garden Hill, 2027\n  people 4\n"), date(2027, 3, 1))
+    assert plan.garden is not None
+    assert plan.garden.household == 4
+
+
+@pytest.mark.parametrize(
+    ("line", "first", "second"),
+    [
+        ("sow lettuce, leeks", "  sow lettuce", "  sow leeks"),
+        ("grow climbing rose, grow clematis", "  grow climbing rose", "  grow clematis"),
+    ],
+)
+def test_two_crops_in_a_line_are_offered_a_line_each(line: str, first: str, second: str) -> None:
+    (slip,) = slips(line)
+    assert slip.name == "two-plants"
+    assert [change.new for change in slip.candidates[0].changes] == [first, second]

@@ -62,11 +62,19 @@ fact(
     repeats=True,
 )
 fact(
+    "people",
+    "{count:many}, {name}*",
+    blocks="garden",
+    help="Who works here, by their names alone.",
+    example="people Maud, Wim",
+)
+fact(
     "free",
     "{weekday}*, {hours}*",
     blocks="garden",
     help="The hours a week there are for building.",
     example="free Saturday 6 h, Wednesday 2 h",
+    also="hours, free hours, free time",
     repeats=True,
 )
 fact(
