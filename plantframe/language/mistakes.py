@@ -200,6 +200,14 @@ def _unknown_word(told: Told) -> str:
     )
 
 
+@_kind("plant-alone", "ask")
+def _plant_alone(told: Told) -> str:
+    return (
+        f"“{told['plant']}” is a plant: type `grow` before it if it grows on this "
+        f"{told['block']}. Kept, not used."
+    )
+
+
 @_kind("two-plants", "ask")
 def _two_plants(told: Told) -> str:
     return f"one plant to a line: “{told['plant']}” is kept, not used."
@@ -288,6 +296,15 @@ def _same_name(told: Told) -> str:
     return (
         f"two things are called “{told['name']}”: {told['first']} and {told['second']}. "
         "Rename one; the first is used."
+    )
+
+
+@_kind("two-gardens", "ask")
+def _two_gardens(told: Told) -> str:
+    return (
+        f"a plan is of one garden; what stands under “{told['other']}” is read as more of "
+        f"“{told['name']}”. Is it meant so? Another garden goes into a folder of its own, and a "
+        "heading into brackets."
     )
 
 

@@ -17,6 +17,8 @@ if TYPE_CHECKING:
 
 
 _LONGEST_PLANT = 4  # words in the name of a plant
+_WINDS = frozenset({("sheltered",), ("windy",), ("exposed",), ("very", "windy")})
+_ABLE = frozenset({"reaches", "lifts", "carries"})
 
 
 @frozen
@@ -45,7 +47,7 @@ def opening(found: Sequence[Phrase], block: str) -> Opening | None:
         return _sown(fact, count, phrases, block) or Opening(fact, count, phrases, here=True)
     if fact is not None and _stands(fact, block):
         return Opening(fact, count, phrases, here=True)
-    for other in (_figure_first, _sun_behind, _year_first):
+    for other in (_figure_first, _sun_behind, _year_first, _wind_alone, _person_first):
         opened = other(phrases, block)
         if opened is not None:
             return opened
@@ -115,5 +117,22 @@ def _year_first(phrases: tuple[Phrase, ...], block: str) -> Opening | None:
     taken = slots.take("year", phrases[0], 0, frozenset())
     more = taken is not None and (len(phrases) > 1 or len(phrases[0].items) > taken[1])
     if not more or fact is None or block not in {"bed", "border"}:
+        return None
+    return Opening(fact, 0, phrases, here=True)
+
+
+def _wind_alone(phrases: tuple[Phrase, ...], block: str) -> Opening | None:
+    """`windy, from the west`: the wind's class without its word."""
+    fact, _ = find_fact(("wind",), block)
+    if fact is None or not _stands(fact, block) or phrases[0].words not in _WINDS:
+        return None
+    return Opening(fact, 0, phrases, here=True)
+
+
+def _person_first(phrases: tuple[Phrase, ...], block: str) -> Opening | None:
+    """`Wim lifts 15 kg`: a name, and what the person can do."""
+    fact, _ = find_fact(("person",), block)
+    words = phrases[0].words
+    if fact is None or not _stands(fact, block) or len(words) < 3 or words[1] not in _ABLE:
         return None
     return Opening(fact, 0, phrases, here=True)

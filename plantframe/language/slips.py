@@ -61,8 +61,12 @@ _METRIC = re.compile(r"\d\s?(?:mm|cm|m|metres?|meters?)\b")
 _FIGURE = re.compile(r"\d+(?:[.,]\d+)?(?:[ -]\d/\d|[½¼¾])?")
 _COUNT_TIMES_SIZE = re.compile(r"(\d+)\s*[xX×*]\s+(\d+(?:\.\d+)?\s?[xX×]\s?\d+(?:\.\d+)?)")
 _COUNT_TIMES_LENGTH = re.compile(r"(\d+)\s*[xX×*]\s*(\d[^xX×*]*[a-z'\"])")
+_SECTION = re.compile(r"(\d+)\s*[xX×*]\s*(\d+)")
+LARGEST_TRADE_IN = 12  # the widest board sold by a nominal size in inches, as in PS 20
 _FIGURE_IN_NAME = re.compile(r"(\d+) in ([A-Z].*)")
 
+
+STAND = 24  # words that are named to one who typed none that is known
 
 # Slips that are said of the first in a file and meant of all.
 ONCE = frozenset({"decimal-comma", "third-is-length"})
@@ -121,6 +125,10 @@ class Slips:
         holding = [other for other in known if word.lower() in other.split()]
         inside = [other for other in first.words[1:] if other in known]
         near = list(dict.fromkeys([*holding, *inside, *near_words(word.lower(), known)]))[:MOST]
+        if (plant := _plant_at_start(first)) and "grow" in known:
+            edit = rewrite(where, first.text, f"grow {first.text}", f"grow {plant}")
+            self.say("plant-alone", where, (edit,), plant=plant, block=block)
+            return
         edits = [rewrite(where, word, other) for other in near[:2] if other not in inside]
         told = {"text": first.text[:60], "near": ", ".join(near), "block": block}
         other = find_block(word.lower())
@@ -129,7 +137,8 @@ class Slips:
             told |= {"near": "", "opens": other.word, "item": item.strip()}
             told["example"] = "" if item else head
         elif not near:
-            told["stand"] = ", ".join(word for word in known if " " not in word)
+            plain = [word for word in known if " " not in word]
+            told["stand"] = ", ".join(plain[:STAND]) + (" and more" if len(plain) > STAND else "")
         self.say("unknown-word", where, edits, **told)
 
     def unknown_block(self, found: Sequence[Phrase], where: Where) -> bool:
@@ -165,6 +174,7 @@ class Slips:
                 self.say("which-day", place, text=one.text[:60])
             elif not (
                 ("of?" in shape and self.count_or_size(one.text, place))
+                or ("{section}" in shape and self.bare_section(one.text, place))
                 or self.another_plant(one.text, shape, place)
                 or self.inches_or_in(one.text, place)
                 or self.which_length(one, shape, filled, place)
@@ -234,6 +244,15 @@ class Slips:
         readings = f"{write}, or {'a stick of three sizes' if sized else f'{count} by {size}'}"
         edit = rewrite(where, text, write)
         self.say("count-or-size", where, (edit,), text=text, readings=readings, write=write)
+        return True
+
+    def bare_section(self, text: str, where: Where) -> bool:
+        """Ask what a section too large for a trade size in inches is in: `75 x 75`."""
+        sides = _SECTION.fullmatch(text)
+        if sides is None or min(int(side) for side in sides.groups()) <= LARGEST_TRADE_IN:
+            return False
+        edit = rewrite(where, text, f"{text} mm")
+        self.say("no-unit", where, (edit,), figure=text, units="mm", likely="")
         return True
 
     def another_plant(self, text: str, shape: str, where: Where) -> bool:
@@ -366,6 +385,15 @@ class Slips:
             if not low <= value.value <= high:
                 said = f"{slot.text} for {declared.word}"
                 self.say("unlikely-size", place, what=said, usual=usual)
+
+
+def _plant_at_start(part: Phrase) -> str:
+    """The plant that a line begins with, as typed, "" where it begins with none."""
+    for after in range(min(4, len(part.items)), 0, -1):
+        said = part.text[: part.items[after - 1].end]
+        if named("plant", said):
+            return said
+    return ""
 
 
 def _named_after(kind: str, part: Phrase) -> str:

@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING
 
 from plantframe.language.mistakes import Where
 from plantframe.language.values import Measure
+from plantframe.plan import names as naming
 from plantframe.plan import words
 from plantframe.plan.dates import Season
 from plantframe.plan.things import Away, Garden, Person
@@ -34,6 +35,7 @@ def garden_of(site: Site, blocks: list[Block]) -> Garden:
         site.slips.say("no-garden", where, year=str(this), head="")
         return Garden(year=this, seasons=(this, this), imperial=imperial)
     block = next((one for one in blocks if words.season_years(one)), blocks[0])
+    _one_garden(site, block, blocks)
     facts = [fact for one in blocks for fact in one.facts]
     latitude, longitude = words.place(facts)
     southern = latitude is not None and latitude < 0
@@ -84,6 +86,15 @@ def garden_of(site: Site, blocks: list[Block]) -> Garden:
         where=block.where,
         marks=site.marks(facts),
     )
+
+
+def _one_garden(site: Site, block: Block, blocks: Iterable[Block]) -> None:
+    """Say of a head with another name that all the heads are read as one garden."""
+    for other in blocks:
+        named = other.name and not other.name[0].isdigit()
+        if named and naming.key_of(other.name) != naming.key_of(block.name):
+            told = {"name": block.name, "other": other.name}
+            site.slips.say("two-gardens", other.where, **told)
 
 
 def _words(facts: Iterable[Fact]) -> str:

@@ -709,3 +709,21 @@ def test_two_crops_in_a_line_are_offered_a_line_each(line: str, first: str, seco
     (slip,) = slips(line)
     assert slip.name == "two-plants"
     assert [change.new for change in slip.candidates[0].changes] == [first, second]
+
+
+@pytest.mark.parametrize(
+    ("line", "word", "slot"),
+    [
+        ("windy, from the north-west", "wind", "direction"),
+        ("sheltered", "wind", "class"),
+        ("Wim lifts 15 kg, reach 2 m", "person", "lifts"),
+        ("Maud reaches 1.9 m", "person", "reach"),
+    ],
+)
+def test_the_wind_and_what_a_person_can_do_are_known_without_their_word(
+    line: str, word: str, slot: str
+) -> None:
+    found = fact(line, "garden")
+    assert found.word == word
+    assert found.get(slot) is not None
+    assert not slips(line, "garden")

@@ -55,7 +55,7 @@ fact(
     "person",
     "{name}, reach/reaches {length:reach}, {length:reach} reach, "
     "lifts/lift/carries {weight:lifts}, {weight:lifts} lift, here {dates:here}, "
-    "{saw|axe|no saw:tools}*",
+    "{saw|axe|no saw|no axe:tools}*",
     blocks="garden",
     help="Who works here: how high they reach and how much they lift.",
     example="person Maud, reach 1.95 m, lifts 15 kg",
