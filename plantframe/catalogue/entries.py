@@ -488,7 +488,10 @@ class Material:
 
 @frozen
 class Source:
-    """A page that was read: standard, handbook, extension, society, government, paper, trade."""
+    """A page that was read: standard, handbook, extension, society, government, paper, trade.
+
+    general   it speaks of many crops together, so what it says counts once for all of them
+    """
 
     key: str
     title: str
@@ -496,3 +499,4 @@ class Source:
     year: str
     kind: str
     note: str = ""
+    general: bool = False

@@ -42,6 +42,7 @@ def source_from(raw: object, file: str) -> Source:
         year="" if year is None else str(year),
         kind=page.needed("kind"),
         note=page.text("note"),
+        general=page.flag("general"),
     )
     page.done()
     return source

@@ -24,6 +24,7 @@ if TYPE_CHECKING:
     from datetime import date
 
     from plantframe.catalogue.entries import Harm, PlantCare
+    from plantframe.catalogue.tally import Tally
     from plantframe.catalogue.workings import Worked
     from plantframe.commands.screen import Screen
     from plantframe.plan.things import Plan
@@ -511,6 +512,16 @@ def show_list(kind: str, screen: Screen) -> None:
     table(rows, heads, screen)
     screen.line()
     screen.line(plural(len(rows), kind[:-1], kind) + ".")
+    if kind == "sources":
+        bases = _tally().by_basis
+        screen.wrapped(
+            f"Of all that plants, structures and materials say here, {bases['published']} figures "
+            f"and words are published, {bases['common practice']} common practice, "
+            f"{bases['estimate']} estimates and {bases['sum']} sums. Published numbers alone, each "
+            f"statement counted once however many crops it was made of: "
+            f"{sum(_tally().once.values())}.",
+            "",
+        )
 
 
 def _all(kind: str) -> list[Any]:
@@ -543,7 +554,7 @@ def _list_row(entry: Entry | Source) -> tuple[str, str, str]:
         return entry.name, entry.kind, entry.says
     if isinstance(entry, Rule):
         return entry.name, ", ".join(entry.levels), entry.summary
-    return entry.key, str(_borne().get(entry.key, 0)), _source_words(entry)
+    return entry.key, str(_tally().by_source.get(entry.key, 0)), _source_words(entry)
 
 
 def _source_words(source: Source) -> str:
@@ -551,32 +562,17 @@ def _source_words(source: Source) -> str:
     return f"{source.title}. {source.publisher}{year}"
 
 
-_counted: dict[str, int] = {}
+_counted: list[Tally] = []
 
 
-def _borne() -> dict[str, int]:
-    """How many figures each source bears."""
+def _tally() -> Tally:
+    """What the figures of the whole catalogue rest on."""
     if not _counted:
-        from plantframe.catalogue.checks import figures_in
+        from plantframe.catalogue.tally import tally
 
-        for kind in ("plants", "structures", "materials"):
-            for entry in _all(kind):
-                borne = [value.source for _, value in figures_in(entry)]
-                borne += [key for one in _tables(entry) for key in one]
-                for key in borne:
-                    if key:
-                        _counted[key] = _counted.get(key, 0) + 1
-    return _counted
-
-
-def _tables(entry: Entry) -> Iterator[list[str | None]]:
-    """The sources of what is no single figure: each line of a table, a harm, a way of training."""
-    if isinstance(entry, Plant):
-        yield [harm.source for harm in entry.harm]
-        if entry.emergence is not None:
-            yield [entry.emergence.source] * len(entry.emergence.table)
-        if entry.training is not None:
-            yield [entry.training.source]
+        entries = [one for kind in ("plants", "structures", "materials") for one in _all(kind)]
+        _counted.append(tally(entries, _all("sources")))
+    return _counted[0]
 
 
 def list_data(kind: str) -> list[dict[str, Any]]:
@@ -601,7 +597,8 @@ def entry_data(entry: Entry | Source) -> dict[str, Any]:
         }
     data: dict[str, Any] = _plain(entry)
     if isinstance(entry, Source):
-        data["figures"] = _borne().get(entry.key, 0)
+        data["figures"] = _tally().by_source.get(entry.key, 0)
+        data["once"] = _tally().once.get(entry.key, 0)
     return data
 
 
