@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import math
 from datetime import date
+from functools import lru_cache
 from typing import TYPE_CHECKING, Final
 
 from plantframe.frozen import frozen
@@ -34,11 +35,17 @@ def wall_sun_h(wall: Thing | None, garden: Garden) -> tuple[float, float] | None
     faces, latitude = faces_deg(wall), garden.latitude
     if faces is None or latitude is None or not garden.year:
         return None
+    return _wall_sun_h(faces, latitude, garden.year)
+
+
+@lru_cache(maxsize=256)
+def _wall_sun_h(faces_deg: float, latitude_deg: float, year: int) -> tuple[float, float]:
+    """The same by the sky alone: reckoned once for each way a wall of the garden faces."""
     from plantframe.sky.shadow import wall_sun_hours
 
-    midsummer = date(garden.year, 6, 21) if latitude >= 0 else date(garden.year, 12, 21)
+    midsummer = date(year, 6, 21) if latitude_deg >= 0 else date(year, 12, 21)
     equinox, summer = (
-        wall_sun_hours(latitude, day, faces) for day in (date(garden.year, 3, 21), midsummer)
+        wall_sun_hours(latitude_deg, day, faces_deg) for day in (date(year, 3, 21), midsummer)
     )
     mean = (equinox + summer) / 2
     return min(equinox, mean), mean
