@@ -75,7 +75,7 @@ def _init(cls: type, names: tuple[str, ...]) -> Callable[..., None]:
     return init
 
 
-def replace(value: T, **changes: object) -> T:
+def replace(value: T, /, **changes: object) -> T:
     """The same value with some fields changed."""
     fields = {name: value.__dict__[name] for name in value.FIELDS}  # type: ignore[attr-defined]
     fields.update(changes)

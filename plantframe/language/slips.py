@@ -122,7 +122,7 @@ class Slips:
         first = found[0]
         word = first.items[0].value.text
         known = fact_words(block)
-        holding = [other for other in known if word.lower() in other.split()]
+        holding = [other for other in known if len(word) > 2 and word.lower() in other.split()]
         inside = [other for other in first.words[1:] if other in known]
         near = list(dict.fromkeys([*holding, *inside, *near_words(word.lower(), known)]))[:MOST]
         if (plant := _plant_at_start(first)) and "grow" in known:

@@ -26,6 +26,8 @@ def want_of(site: Site, block: Block) -> Want:
     """A plant that has no frame yet."""
     head = block.head
     slot = head.slot("plant")
+    if slot is not None:
+        slot = naming.one_plant(head, slot, site.slips)
     said = str(slot.value) if slot else ""
     entries: tuple[str, ...] = ()
     if slot is None:

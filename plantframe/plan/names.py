@@ -9,7 +9,8 @@ from types import MappingProxyType
 from typing import TYPE_CHECKING
 
 from plantframe.catalogue.names import all_names, index, named, singular_forms, tidy
-from plantframe.language.edits import Edit, rewrite, useful
+from plantframe.frozen import replace
+from plantframe.language.edits import Edit, LineChange, rewrite, useful
 from plantframe.language.mistakes import Mistake, Where
 from plantframe.language.near import MOST, nearest
 from plantframe.language.slots import Spot as TypedSpot
@@ -25,6 +26,8 @@ if TYPE_CHECKING:
 # Words that stand for a thing of the plan without being its name.
 COMMON = {"shed", "yard", "house", "store"}
 NONE_OWN: Mapping[str, str] = MappingProxyType({})
+# What stands between two plants in a line for one.
+_JOINTS = (";", " and ", " & ", " + ", "/")
 MOST_NAMED = 4  # names that are told at once
 # Words that only name a kind of thing, so that `the hedge` means the one hedge there is.
 KINDS = {"wall", "hedge", "tree", "path", "house", "bed", "border", "fence"}
@@ -274,6 +277,29 @@ def fitting_kinds(word: str) -> tuple[str, ...]:
         for name, entry in index()["structures"].items()
         if word in entry["blocks"] or "any" in entry["blocks"]
     )
+
+
+def one_plant(fact: Fact, slot: Slot, slips: Slips) -> Slot:
+    """A slot that names a plant; of two in it (`carrots; spring onions`) the first, and said."""
+    said = str(slot.value)
+    first, joint, second = next(
+        (parted for sign in _JOINTS if (parted := said.partition(sign))[1]), (said, "", "")
+    )
+    first, second = first.strip(), second.strip()
+    whole = not joint or tidy(said) in slips.own or named("plant", said)
+    if whole or not plants(first, slips.own) or not plants(second, slips.own):
+        return slot
+    where = fact.place(slot)
+    place = where.typed.find(said, where.column - 1)
+    opener = re.match(r"\s*\w+", where.typed)
+    lead = opener[0] if opener and opener.end() <= place else "  grow"
+    line = where.typed[:place] + first + where.typed[place + len(said) :]
+    changes = (
+        LineChange(where.file, where.line, where.typed, line),
+        LineChange(where.file, where.line, None, f"{lead} {second}"),
+    )
+    slips.say("two-plants", where, (Edit("a line for each", changes),), plant=second)
+    return replace(slot, value=first, text=first)
 
 
 def plant_of(

@@ -48,6 +48,7 @@ def plantings_of(site: Site, block: Block) -> tuple[Planting, ...]:
 def _grown(site: Site, fact: Fact, block: Block, out: list[Planting]) -> None:
     slot = fact.slot("plant")
     if slot is not None:
+        slot = naming.one_plant(fact, slot, site.slips)
         out.append(_planting(site, fact, slot, block, len(out)))
 
 

@@ -140,3 +140,23 @@ def test_slips_of_names_cost_nothing_else() -> None:
     assert (frame.kind, frame.plantings[0].count) == ("", 30)
     assert frame.fact("bar") is not None
     assert {slip.name for slip in slips} == {"unknown-kind", "no-such-place", "unknown-plant"}
+
+
+@pytest.mark.parametrize("joint", [" and ", "; ", " & ", " + ", "/"])
+def test_two_plants_in_a_line_are_the_first_and_the_second_is_asked_about(joint: str) -> None:
+    text = f"{GARDEN}frame Net, net frame\n  grow runner bean{joint}sweet pea, 12 plants\n"
+    plan, slips = built(text)
+    (planting,) = plan.frames["Net"].plantings
+    assert planting.said == "runner bean"
+    (slip,) = [slip for slip in slips if slip.name == "two-plants"]
+    assert [change.new for change in slip.candidates[0].changes] == [
+        "  grow runner bean, 12 plants",
+        "  grow sweet pea",
+    ]
+
+
+def test_a_plant_whose_name_holds_an_and_is_one_plant() -> None:
+    text = f"{GARDEN}frame Net, net frame\n  grow cup and saucer vine, 2 plants\n"
+    plan, slips = built(text)
+    assert plan.frames["Net"].plantings[0].said == "cup and saucer vine"
+    assert not [slip for slip in slips if slip.name == "two-plants"]

@@ -107,7 +107,8 @@ block(
 )
 block(
     "want",
-    "{plant} {cultivar}?, {cultivar}, {count} plants/of_them/off/row/rows, {count}, "
+    "{plant} {cultivar}?, {cultivar}, "
+    "{count} plants/plant/off/of_them/crowns/seeds/vines/roots/canes/row/rows, {count}, "
     "for {place:spot}, {spot}*, {length:row} of_row?",
     help="A plant that has no frame yet; `plantframe pair` looks for one.",
     example="want cucumber, 6 plants",
