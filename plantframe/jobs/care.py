@@ -17,6 +17,7 @@ from plantframe.language.slots import When
 from plantframe.language.values import Number
 from plantframe.language.values import Season as TypedSeason
 from plantframe.season.likeness import slug
+from plantframe.season.times import is_tropical, names_a_time
 from plantframe.season.work import day_in
 
 if TYPE_CHECKING:
@@ -33,6 +34,8 @@ if TYPE_CHECKING:
 PICKING: Final = frozenset({"pick", "cut", "gather", "pull"})
 # What gives a plant its support; on a frame that is the frame's own building.
 SUPPORTING: Final = frozenset({"stick", "brush", "ring", "stake", "cane", "string", "weave"})
+WATER: Final = "water"
+GROWING: Final = "while something grows there"
 SELDOM_DAYS: Final = 60  # a round that comes more seldom belongs to a time of year
 AFTER_FLOWERS: Final = timedelta(days=30)  # while the cut can still be made (common practice)
 _WHILE_GROWING = re.compile(r"while it grows|while fruit|growing season")
@@ -68,7 +71,7 @@ def add_rounds(
         if framed and care.id in SUPPORTING:
             continue
         window, counted = _begins(care, entry, planting.garden, offsets)
-        if placed and _before_it_is_there(window, in_place):
+        if placed and (_before_it_is_there(window, in_place) or _of_later_years(care, entry)):
             continue
         says = _small(care.do)
         made = job(f"{slug(planting.planting.said)}-{slug(care.id)}", f"{planting.name}: {says}")
@@ -85,7 +88,7 @@ def add_rounds(
             every_days=every,
             until=until if every else None,
             how=_told(window),
-            whenever=care.from_.value if care.from_ and window is None and not counted else "",
+            whenever=_whenever(care, planting.garden) if window is None and not counted else "",
         )
         name = out.add(Draft(made, f"{care.id} {slug(planting.planting.said)}", window or Window()))
         if placed:
@@ -93,6 +96,12 @@ def add_rounds(
         if not yearly:
             ending.append(name)
     return tuple(ending)
+
+
+def _whenever(care: PlantCare, garden: Garden) -> str:
+    """The words for when a round begins, where they give no days here."""
+    words = care.from_.value if care.from_ else ""
+    return "in its own time" if names_a_time(words) and is_tropical(garden) else words
 
 
 def _told(window: Window | None) -> str:
@@ -105,7 +114,8 @@ def _told(window: Window | None) -> str:
 def _kind(care: PlantCare, *, yearly: bool) -> str:
     if care.id in PICKING:
         return PICK
-    return CARE if yearly else TRAIN
+    # whoever looks after the garden waters it; leading and pinching are the gardener's own
+    return CARE if yearly or care.id == WATER else TRAIN
 
 
 def _begins(
@@ -163,6 +173,15 @@ def _before_it_is_there(window: Window | None, in_place: Window | None) -> bool:
     if window is None or window.not_after is None or in_place is None:
         return False
     return in_place.aim is None or window.not_after < in_place.aim
+
+
+def _of_later_years(care: PlantCare, entry: Plant) -> bool:
+    """Whether a round is for a plant that has borne: picking it, and cutting what has borne."""
+    bears = entry.harvest
+    if bears is None or bears.is_word or bears.base != "years":
+        return False
+    first = bears.usual if bears.low is None else bears.low
+    return first >= 1 and (care.id in PICKING or _years(care.every) is not None)
 
 
 def _until(care: PlantCare, garden: Garden, offsets: Offsets) -> date | None:
@@ -231,8 +250,10 @@ def _frame_round(
         elif window is not None:
             until = window.not_after
             window = Window(window.not_before, window.not_before)
+        if care.id == WATER and window is not None:
+            window = _once_it_grows(window, growing)
         if window is None:
-            whenever = care.season
+            whenever = GROWING if care.id == WATER or not _means_here(care, frame) else care.season
     job = Job(
         f"{slug(frame.frame.name)}/care-{slug(care.id)}",
         f"{frame.frame.name}: {care.do}",
@@ -250,6 +271,25 @@ def _frame_round(
         where=frame.frame.block.where,
     )
     return Draft(job, care.id, window or Window())
+
+
+def _means_here(care: Care, frame: WorkedFrame) -> bool:
+    """Whether a round's season means anything here: between the tropics none does."""
+    return not (names_a_time(care.season) and is_tropical(frame.garden))
+
+
+def _once_it_grows(
+    window: Window, growing: Iterable[tuple[str, Window | None, date | None]]
+) -> Window | None:
+    """The days of a round that wants something growing there; None where nothing is due to."""
+    ends = [end for _, _, end in growing]
+    starts = [one.aim if one else None for _, one, _ in growing]
+    if not ends or window.aim is None:
+        return None
+    if any(start is None for start in starts):
+        return window  # it grows there already, or nobody knows
+    first = min(start for start in starts if start)
+    return replace(window, not_before=max(window.aim, first), aim=max(window.aim, first))
 
 
 def _wanted(care: Care, frame: WorkedFrame) -> bool:

@@ -20,6 +20,10 @@ CAUTIONS: Final = (
         "Have buried cables and pipes marked before going deeper than 30 cm near a house or a road",
     ),
     (
+        re.compile(r"\bprun(e|ing)\b", re.IGNORECASE),
+        "Shield your eyes, and cut from the ground what can be reached from it",
+    ),
+    (
         re.compile(r"\b(ladder|steps|roof|gutters?|eaves)\b", re.IGNORECASE),
         "Steps on firm level ground, one hand for yourself, and somebody within call",
     ),
@@ -39,6 +43,17 @@ CAUTIONS: Final = (
         "Work on mains electricity and gas is for somebody licensed to do it",
     ),
 )
+
+
+EDGED: Final = (
+    ("saw", re.compile(r"\b(saw(ing)?|rip(ping)?|fell(ing)?|cross-?cut(ting)?)\b", re.IGNORECASE)),
+    ("axe", re.compile(r"\b(axe|chop(ping)?|split(ting)?)\b", re.IGNORECASE)),
+)
+
+
+def edged(words: str) -> tuple[str, ...]:
+    """The saw or axe that work described in these words wants."""
+    return tuple(tool for tool, pattern in EDGED if pattern.search(words))
 
 
 def cautions(words: str) -> tuple[str, ...]:

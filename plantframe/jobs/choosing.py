@@ -55,7 +55,7 @@ def _falls_on(job: Job, day: date) -> bool:
     if job.planned is None:
         return False
     if job.every_days is None:
-        return job.planned == day
+        return job.planned == day or day in job.days
     if day < job.planned or (job.until is not None and day > job.until):
         return False
     return (day - job.planned).days % job.every_days[1] == 0

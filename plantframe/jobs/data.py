@@ -72,6 +72,7 @@ def job_data(job: Job) -> dict[str, Any]:
         "whenever": job.whenever or None,
         "reckoned": job.reckoned or None,
         "overdue": job.overdue,
+        "days": [day.isoformat() for day in job.days] or None,
         "half": job.half or None,
         "begins": round(job.begins) if job.begins is not None else None,
         "short_handed": job.short,

@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING, Final
 
 from plantframe.frozen import frozen
 from plantframe.jobs.job import BY_THE_PLANT, LINES, Trouble
+from plantframe.season.likeness import short
 from plantframe.season.units import day as shown
 from plantframe.season.units import listed
 
@@ -78,7 +79,7 @@ def weeks_of(jobs: Iterable[Job], sharing: Sharing) -> tuple[Week, ...]:
             _hours(found, sharing),
             there.get(monday, 0.0),
             sum(_hours([one], sharing)[1] for one in found if _overruns(one[0], sharing)),
-            tuple(dict.fromkeys(job.block or job.says for job, _ in found)),
+            tuple(dict.fromkeys(called(job) for job, _ in found)),
             tuple(job.id for job, _ in found if _overruns(job, sharing)),
         )
         for monday, found in sorted(by_week.items())
@@ -91,11 +92,15 @@ def projects_of(jobs: Sequence[Job], sharing: Sharing) -> tuple[Project, ...]:
     for job in jobs:
         work = sharing.works.get(job.id)
         if work is not None and work.minutes:
-            by_block.setdefault(job.block or job.says, []).append(job)
+            by_block.setdefault(called(job), []).append(job)
     found = []
     for block, some in by_block.items():
         days = [job.planned for job in some if job.planned]
-        slacks = [(slack, job.latest) for job in some if (slack := slack_days(job)) is not None]
+        slacks = [
+            (0 if _overruns(job, sharing) else slack, job.latest)
+            for job in some
+            if (slack := slack_days(job)) is not None
+        ]
         tightest = min(slacks, key=lambda one: one[0], default=(None, None))
         found.append(
             Project(
@@ -114,6 +119,11 @@ def slack_days(job: Job) -> int | None:
     if job.latest is None or job.planned is None:
         return None
     return (job.latest - job.planned).days
+
+
+def called(job: Job) -> str:
+    """What a line of hours calls a job's work: its frame, bed or task."""
+    return short(job.does) if job.kind == LINES else job.block or job.says
 
 
 def _hours(found: Iterable[tuple[Job, float]], sharing: Sharing) -> tuple[float, float]:
@@ -177,13 +187,13 @@ def _can_wait(job: Job, sunday: date) -> str:
         return ""
     if job.latest is not None and job.latest < sunday + WEEK:
         return ""
-    until = f" until {shown(job.latest)}" if job.latest else ""
-    return f"{job.block or job.says}{until}"
+    until = f"until {shown(job.latest)}" if job.latest else "no last day"
+    return f"{called(job)} ({until})"
 
 
 def _cannot_wait(job: Job) -> str:
     by = f" (by {shown(job.latest)})" if job.latest else ""
-    return f"{job.block or job.says}{by}"
+    return f"{called(job)}{by}"
 
 
 def _named(words: Iterable[str]) -> str:

@@ -57,6 +57,7 @@ class Job:
     half        morning or afternoon of the planned day, "" where the day is not parted
     begins      minutes into that half-day, None where it takes none of the hours for building
     short       fewer hands are there than it wants: the one-person way
+    days        the days it is worked on, where it is parted over several
     """
 
     id: str
@@ -90,6 +91,7 @@ class Job:
     half: str = ""
     begins: float | None = None
     short: bool = False
+    days: tuple[date, ...] = ()
 
     @property
     def does(self) -> str:

@@ -90,7 +90,7 @@ def jobs_of(season: Season, wet: Collection[date] = ()) -> Jobs:
             jobs.append(_within(job))
     troubles = (
         *circles(left_out, network),
-        *misfits(network, season.today),
+        *misfits(left, season.today, [drafts.by_id[name] for name in presumed]),
         *short_waits,
         *overfull(jobs, sharing),
     )
@@ -129,11 +129,13 @@ def _shared(job: Job, placed: Placed | None, sharing: Sharing) -> dict[str, obje
     if placed is None or not placed.parts:
         return {}
     part = placed.parts[0]
+    days = tuple(dict.fromkeys(one.half.day for one in placed.parts))
     return {
         "half": part.half.name if sharing.said else "",
         "begins": part.start if sharing.said else None,
         "who": part.who if sharing.crew.named else job.who,
         "short": placed.short,
+        "days": days if len(days) > 1 else (),
     }
 
 

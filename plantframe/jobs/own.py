@@ -7,7 +7,7 @@ from datetime import timedelta
 from typing import TYPE_CHECKING, Final
 
 from plantframe.frozen import frozen, replace
-from plantframe.jobs.cautions import cautions
+from plantframe.jobs.cautions import cautions, edged
 from plantframe.jobs.days import window_of
 from plantframe.jobs.job import BUILD, DONE, LINES, OWN, Before, Draft, Job, Window
 from plantframe.language.mistakes import Mistake
@@ -25,6 +25,7 @@ if TYPE_CHECKING:
     from plantframe.season.frames import WorkedFrame
 
 OWN_MARKING: Final = "services"  # the step of a kind whose own order begins with the marking
+_AWAY = re.compile(r"\b(yard|shop|mill|sawmill|merchant)\b", re.IGNORECASE)  # they saw there
 MARKED_DAYS: Final = 7  # marking services ask for some working days (common practice, no source)
 
 
@@ -49,6 +50,7 @@ def add_task(task: Task, out: Drafts) -> Waiting | None:
         OWN,
         hands=max(task.hands, 1),
         minutes=minutes,
+        tools=edged(what) if not task.spot or not _AWAY.search(task.spot.said) else (),
         who=task.who,
         whenever=f"when {task.when}" if task.when else "",
         dangers=cautions(what),

@@ -13,6 +13,7 @@ from plantframe.season.entries import entry_of
 from plantframe.season.likeness import slug
 from plantframe.season.plantings import as_range
 from plantframe.season.sowing import warm_soil_day, with_the_rains
+from plantframe.season.units import day as shown
 from plantframe.season.units import plural
 from plantframe.season.work import day_in
 
@@ -31,6 +32,8 @@ LASTING: Final = frozenset({"woody", "perennial"})
 FROST_TENDER: Final = frozenset({"tender", "half hardy"})
 HARDENING_DAYS: Final = (7, 10)  # common practice, no source
 # What is sown from a day on is sown within two weeks of it (common practice, no source).
+UP_IN: Final = timedelta(days=7)  # seed in the ground is out of the frost so long at least
+LATE_SPRING: Final = timedelta(days=120)  # earlier than that is the end of the season before
 SOWN_WITHIN: Final = timedelta(days=14)
 PICKED_FOR_DAYS: Final = 28  # after the last likely first picking (common practice, no source)
 CLEARED_AFTER_DAYS: Final = 7  # at least a week of picking before a crop is cleared (likewise)
@@ -146,8 +149,11 @@ def _usual_days(found: Grown, today: date) -> tuple[Window | None, Window | None
     """
     entry, garden = found.worked.entry, found.worked.garden
     if entry is None:
-        return Window(), None
-    wet = with_the_rains(entry, garden, today) if not found.lasts else None
+        # whichever of several plants it is: what lasts for years is planted, not sown
+        return (None, Window()) if found.lasts else (Window(), None)
+    wet = with_the_rains(entry, garden, today)
+    if wet is not None and found.lasts:
+        return None, _from_ground(wet)
     if entry.sow is not None and not found.worked.under_cover:
         window = _from_ground(wet) if wet else _from_frost(entry.sow, garden)
         return _in_warm_soil(window, entry, garden) or Window(), None
@@ -313,12 +319,14 @@ class _Bench:
                 self.elsewhere(sown)  # it comes to its place later
             if not indoors:
                 self.tell(sown, how)
+                self.mind_frost(sown, found.sow, UP_IN)
                 return sown
         if found.out is None:
             return sown
         does = "plant" if found.lasts else "plant out"
         planted = self.add(PLANT, "plant-out", f"{does} {own.named}{count}", found.out)
         self.tell(planted, how)
+        self.mind_frost(planted, found.out, timedelta(0))
         if indoors:
             hardened = self.harden()
             self.out.put([sown], [hardened])
@@ -344,6 +352,25 @@ class _Bench:
         if window.aim is not None and not self.found.usual:
             window = replace(window, said=f"{name.replace('-', ' ')} {window.said}")
         return self.out.add(Draft(job, f"{name.replace('-', ' ')} {self.slug}", window))
+
+    def mind_frost(self, name: str, window: Window, up_in: timedelta) -> None:
+        """Say so where frost is still usual when a tender plant is out in the open."""
+        found = self.found
+        frost = found.worked.garden.frost_last
+        tender = [
+            one.tender is not None and one.tender.value in FROST_TENDER for one in found.entries
+        ]
+        if frost is None or window.aim is None or found.worked.under_cover:
+            return
+        days = (frost.day - window.aim).days
+        if not tender or not all(tender) or not up_in.days < days < LATE_SPRING.days:
+            return
+        draft = self.out.by_id[name]
+        caution = (
+            f"Frost is usual here until {shown(frost.day)}: wait, or have a cover ready at night"
+        )
+        job = replace(draft.job, dangers=(*draft.job.dangers, caution))
+        self.out.change(name, job=job)
 
     def elsewhere(self, name: str) -> None:
         """Take its place from a job that is done before the plant comes there."""

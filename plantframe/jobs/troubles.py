@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from datetime import date
 from typing import TYPE_CHECKING
 
 from plantframe.frozen import replace
@@ -13,7 +14,6 @@ from plantframe.season.units import plural
 
 if TYPE_CHECKING:
     from collections.abc import Sequence
-    from datetime import date
 
     from plantframe.jobs.job import Before, Draft
 
@@ -102,16 +102,24 @@ def _short_wait(before: Before, network: Network) -> Trouble:
 
 
 # ---- days that do not fit -----------------------------------------------------------------------
-def misfits(network: Network, today: date) -> list[Trouble]:
-    """Jobs whose own day comes before the day they can be done on."""
+def misfits(network: Network, today: date, unmarked: Sequence[Draft] = ()) -> list[Trouble]:
+    """Jobs whose own day comes before the day they can be done on.
+
+    unmarked   jobs as they stand in the plan that the network takes as done because their days are
+               long over: they are asked about, and what follows them is not late for their sake
+    """
     ready = ready_days(network)
     into = network.into()
     found: list[Trouble] = []
     gone: dict[str, list[Draft]] = {}
+    for draft in unmarked:
+        if deadline(draft) is not None:
+            gone.setdefault(draft.job.block, []).append(draft)
+    presumed = {draft.id for draft in unmarked}
     told: set[str] = set()
     for name in network.names:
         draft = network.drafts[name]
-        found += _done_too_soon(draft, network)
+        found += [one for one in _done_too_soon(draft, network) if not presumed & set(one.jobs)]
         last = deadline(draft)
         if last is None:
             continue
@@ -235,17 +243,22 @@ def _chain(name: str, ready: Days, network: Network) -> list[Before]:
 
 def _overdue(block: str, drafts: Sequence[Draft]) -> Trouble:
     """Work whose day is over and that nobody has marked."""
-    first = drafts[0]
-    more = plural(len(drafts) - 1, "more job")
-    others = f" and {more}" if len(drafts) > 1 else ""
+    first, *others = sorted(drafts, key=lambda draft: deadline(draft) or date.max)
     day = deadline(first)
     whose = "" if first.job.kind == OWN else f"{block}: "
     on = f" ({shown(day)})" if day else ""
-    says = (
-        f"{whose}the day of {_called(first)}{others} is over{on}, and it is not marked as done. "
-        "Mark it, or move it."
-    )
-    return Trouble("overdue", says, tuple(draft.id for draft in drafts), first.job.where)
+    if others:
+        more = plural(len(others), "more job")
+        says = (
+            f"{whose}the days of {_called(first)}{on} and of {more} are over, and they are not "
+            "marked as done. Mark them, or move them."
+        )
+    else:
+        says = (
+            f"{whose}the day of {_called(first)} is over{on}, and it is not marked as done. "
+            "Mark it, or move it."
+        )
+    return Trouble("overdue", says, tuple(draft.id for draft in (first, *others)), first.job.where)
 
 
 def _called(draft: Draft) -> str:

@@ -92,6 +92,11 @@ def time_of_year(words: str, garden: Garden) -> TimeOfYear | None:
     return TimeOfYear(found[0], start, stop)
 
 
+def names_a_time(words: str) -> bool:
+    """Whether words name a season of the year."""
+    return _SEASON.search(words.lower()) is not None
+
+
 def is_tropical(garden: Garden) -> bool:
     """Between the tropics, and the plan says that there is no frost."""
     return garden.frost_none and garden.latitude is not None and abs(garden.latitude) < TROPIC_DEG

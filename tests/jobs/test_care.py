@@ -80,3 +80,34 @@ def test_a_new_plant_is_not_pruned_before_it_is_planted() -> None:
 def test_peas_on_a_net_want_no_sticks_besides() -> None:
     found = listed(f"{HEAD}{NET}  grow short pea, sow 20 March\n")
     assert not [job for job in found.jobs if "twiggy" in job.says]
+
+
+def test_a_box_is_watered_from_its_first_sowing_on_and_not_before() -> None:
+    sown = "  built 2020\n  grow lettuce, 20 plants, sow 24 March under cover\n"
+    assert the(listed(HEAD + BOX + sown), "salad-box/care-water").planned == date(2027, 3, 24)
+    empty = the(listed(HEAD + BOX + "  built 2020\n"), "salad-box/care-water")
+    assert (empty.planned, empty.whenever) == (None, "while something grows there")
+
+
+def test_what_is_planted_this_year_is_neither_picked_nor_cut_for_bearing_yet() -> None:
+    wires = "frame Cane Row, cane wires\n"
+    young = {job.id for job in listed(HEAD + wires + "  grow summer raspberry, 6 plants\n").jobs}
+    old = {
+        job.id
+        for job in listed(HEAD + wires + "  built 2020\n  grow summer raspberry, 6 plants\n").jobs
+    }
+    assert not any("raspberry-pick" in one for one in young)
+    assert any("raspberry-pick" in one for one in old)
+
+
+def test_watering_a_row_is_for_whoever_looks_after_the_garden() -> None:
+    beans = "  grow runner bean, 24 plants, sow 18 May\n"
+    assert the(listed(HEAD + NET + beans), "bean-net/runner-bean-water").kind == "look after"
+
+
+def test_between_the_tropics_no_round_waits_for_a_spring_that_never_comes() -> None:
+    text = "garden Reef Plot, 2027\n  place 10 N, 61 W\n  frost none\n"
+    wires = "frame Fruit Wires, grape wires\n  built 2020\n  grow passionfruit, 3 plants\n"
+    told = [job.whenever for job in listed(text + wires).jobs]
+    assert "in its own time" in told
+    assert not any("spring" in words or "summer" in words for words in told)

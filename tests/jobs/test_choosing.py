@@ -5,7 +5,7 @@ from __future__ import annotations
 from datetime import date
 
 from plantframe.jobs.choosing import of_day, of_frame, of_person, of_week, walk
-from tests.jobs.gardens import BEANS, HEAD, NET, listed
+from tests.jobs.gardens import BEANS, HEAD, NET, listed, the
 
 PLAN = (
     HEAD
@@ -74,3 +74,12 @@ def test_a_walk_takes_small_jobs_of_the_day_and_no_building() -> None:
 
 def test_nothing_is_picked_in_winter() -> None:
     assert walk(FOUND.jobs, date(2027, 12, 1)) == ()
+
+
+def test_a_long_job_is_on_the_list_of_each_of_its_days() -> None:
+    text = HEAD + "  person Nell\n  free Saturday 1 h\ntask dig the pit, by 1 April, 2 h\n"
+    found = listed(text)
+    job = the(found, "task/dig-the-pit")
+    assert len(job.days) == 2
+    for day in job.days:
+        assert job in of_day(found.jobs, day)

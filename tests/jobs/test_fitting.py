@@ -119,3 +119,10 @@ def test_five_hundred_jobs_take_hardly_more_than_five_times_a_hundred() -> None:
     assert more_jobs >= 500
     assert more_jobs == 5 * jobs
     assert many < 10 * few
+
+
+def test_work_that_finds_no_room_has_nothing_in_hand() -> None:
+    people = "  person Nell\n  free Saturday 1 h\n"
+    found = listed(HEAD + people + "task dig the pit, by 1 February, 9 h\n")
+    (project,) = projects_of(found.jobs, found.sharing)
+    assert project.slack_days == 0

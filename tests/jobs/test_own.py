@@ -118,3 +118,20 @@ def test_a_pergola_begins_with_the_marking_itself() -> None:
 
 def test_lines_are_not_marked_for_what_stands() -> None:
     assert listed(HEAD + FENCE + "  built 2020\n").job("garden/lines-marked") is None
+
+
+def test_a_task_of_sawing_goes_to_whose_the_saw_is() -> None:
+    people = "  person Nell, no saw, no axe\n  person Odo, saw, axe\n  free Saturday 4 h\n"
+    task = "task rip 4 of 2x4, by 1 April, 2 h\ntask split the kindling, by 1 April, 1 h\n"
+    found = listed(HEAD + people + task)
+    assert the(found, "task/rip-4-of-2x4").who == ("Odo",)
+    assert the(found, "task/split-the-kindling").who == ("Odo",)
+
+
+def test_what_the_yard_saws_wants_nobodys_saw() -> None:
+    assert (
+        the(
+            listed(HEAD + "task rip 4 of 2x4, at the yard, by 1 April\n"), "task/rip-4-of-2x4"
+        ).tools
+        == ()
+    )

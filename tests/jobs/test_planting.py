@@ -109,3 +109,24 @@ def test_what_is_sown_under_cover_without_a_day_to_go_out_is_not_sown_on_the_fra
     found = listed(f"{HEAD}{NET}  grow cucumber, sow 4 May indoors\n")
     assert the(found, "bean-net/sow-cucumber").after == ()
     assert "bean-net/pins" in the(found, "bean-net/plant-out-cucumber").after
+
+
+def test_a_tender_plant_set_out_before_the_last_frost_is_told_of_it() -> None:
+    early = HEAD + NET + "  grow cucumber, 4 plants, plant out 1 May\n"
+    late = HEAD + NET + "  grow cucumber, 4 plants, plant out 20 May\n"
+    hardy = HEAD + NET + "  grow tall pea, 40 plants, sow 1 April\n"
+    assert any("6 May" in one for one in the(listed(early), "bean-net/plant-out-cucumber").dangers)
+    assert not the(listed(late), "bean-net/plant-out-cucumber").dangers
+    assert not the(listed(hardy), "bean-net/sow-tall-pea").dangers
+
+
+def test_of_two_kinds_of_raspberry_either_is_planted_and_not_sown() -> None:
+    text = HEAD + "frame Cane Row, cane wires\n  grow raspberry, 6 plants\n"
+    assert the(listed(text), "cane-row/plant-out-raspberry").does == "plant raspberry, 6 plants"
+
+
+def test_where_there_is_no_frost_what_lasts_is_planted_as_the_rains_set_in() -> None:
+    text = "garden Reef Plot, 2027\n  place 10 N, 61 W\n  frost none\n  rains June to November\n"
+    wires = "frame Fruit Wires, grape wires\n  grow passionfruit, 3 plants\n"
+    job = the(listed(text + wires), "fruit-wires/plant-out-passionfruit")
+    assert job.earliest == date(2027, 6, 8)

@@ -152,3 +152,19 @@ def test_no_trouble_speaks_as_a_machine_would(text: str) -> None:
     for trouble in listed(text, date(2027, 5, 14)).troubles:
         assert not {"cycle", "graph", "node", "edge", "constraint"} & set(trouble.says.split())
         assert trouble.says.endswith(".")
+
+
+def test_what_follows_work_taken_as_done_is_not_late_for_its_sake() -> None:
+    box = (
+        "cover Salad Box, cold frame\n  size 8 ft x 4 ft\n  lights 4\n"
+        "  on 10 March to 20 May\n  grow lettuce, 20 plants, sow 12 March under cover\n"
+    )
+    found = listed(HEAD + box, date(2027, 5, 10))
+    assert [trouble.name for trouble in found.troubles] == ["overdue"]
+    assert "the days of" in found.troubles[0].says
+
+
+def test_several_days_that_are_over_are_told_in_the_plural() -> None:
+    text = HEAD + NET + BEANS + "  ready by 1 May\n"
+    overdue = next(t for t in listed(text, date(2027, 6, 20)).troubles if t.name == "overdue")
+    assert "1 more job are over, and they are not marked" in overdue.says
