@@ -23,6 +23,8 @@ if TYPE_CHECKING:
     from plantframe.pairing.matches import Matches, Pairing, Reject
     from plantframe.plan.things import Want
 
+SHARED = 4  # said of as many rejects as this, it is said once for all
+DOUBT = "Sources differ"
 IN_FULL = 3  # pairings told with all six answers; the others are named with what to know of them
 
 
@@ -135,23 +137,30 @@ def show(answers: Answers | None, asking: Asking, screen: Screen) -> None:
     _turns(matches, screen)
     if matches.rejected:
         screen.heading("Ruled out")
+        usual = Counter(_instead(reject) for reject in matches.rejected).most_common(1)[0]
+        shared = usual[0] if usual[1] >= SHARED else ""
+        doubts = _doubt_of_all(matches.rejected)
         for reject in matches.rejected:
-            _reject(answers, matches, reject, screen)
+            _reject(answers, matches, reject, screen, shared, doubts)
+        if doubts:
+            screen.wrapped(doubts, "")
+        if shared:
+            screen.wrapped(f"In their place: {shared.removesuffix(' instead')}.", "")
 
 
 def _called(matches: Matches, pairing: Pairing | Reject) -> str:
     """The half of a pair that was not asked for: the frame for a plant, the plant for a frame."""
     where = pairing.frame or pairing.kind
-    if where in PROPS:
-        return f"{pairing.plant}, {where}"
     kind = f" ({pairing.kind})" if pairing.frame and pairing.kind != pairing.frame else ""
     everything: tuple[Pairing | Reject, ...] = (*matches.ranked, *matches.rejected)
     others = {one.plant for one in everything}
-    if len(others) == 1:
-        return f"{where}{kind}"
     supports = {(one.frame, one.kind) for one in everything}
+    if len(others) == 1 and (len(supports) > 1 or matches.asked.lower() == pairing.plant.lower()):
+        return f"{where}{kind}"
     if len(supports) == 1:
         return pairing.plant
+    if where in PROPS:
+        return f"{pairing.plant}, {where}"
     return f"{pairing.plant} on {where}{kind}"
 
 
@@ -200,14 +209,33 @@ def _turns(matches: Matches, screen: Screen) -> None:
             screen.wrapped(f"- {listed(plants)}: {words}", "", "  ")
 
 
-def _reject(answers: Answers | None, matches: Matches, reject: Reject, screen: Screen) -> None:
-    text = f"{_called(matches, reject)}: {reject.says}"
+def _reject(  # noqa: PLR0913 - what is said once for all is left out of each
+    answers: Answers | None,
+    matches: Matches,
+    reject: Reject,
+    screen: Screen,
+    shared: str,
+    doubts: str,
+) -> None:
+    text = f"{_called(matches, reject)}: {reject.says.removesuffix(doubts).rstrip()}"
     edits = ways_back_in(answers, reject) if answers is not None and reject.frame else ()
     if edits:
         text += f" Back in with: {listed([edit.says for edit in edits], 'or')}."
-    elif reject.back_in and not (reject.frame and reject.candidates):
+    elif _instead(reject) and _instead(reject) != shared:
         text += f" Back in with: {reject.back_in}."
     screen.wrapped(f"- {text}", "", "  ")
+
+
+def _instead(reject: Reject) -> str:
+    """The change that lets a reject back in, where it is no edit of the plan."""
+    return "" if reject.frame and reject.candidates else reject.back_in
+
+
+def _doubt_of_all(rejected: tuple[Reject, ...]) -> str:
+    """What is said at the end of several rejects in the same words: that sources differ."""
+    ends = [one.says[one.says.index(DOUBT) :] for one in rejected if DOUBT in one.says]
+    usual = Counter(ends).most_common(1)
+    return usual[0][0] if usual and usual[0][1] >= SHARED else ""
 
 
 # ---- as data --------------------------------------------------------------------------------

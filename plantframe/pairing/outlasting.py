@@ -36,7 +36,7 @@ def _gone_by_autumn(pair: Pair) -> Reason:
     age = _age(pair)
     life = _life(pair)
     gone = f"{climber.said} is gone after {_stay(pair)}"
-    if climber.stays_years > 0.4 and _comes_again(pair):
+    if _comes_again(pair):
         gone = f"the top of {climber.said} is gone each autumn and comes again from the root"
     if age is not None and life is not None and age > life[1]:
         return fair(

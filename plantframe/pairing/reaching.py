@@ -112,7 +112,8 @@ def _room(pair: Pair, is_high: str, way: float) -> Reason:
         led = "is led along it" if climber.lasting else "is stopped or turned down at the top"
         says = f"{is_high}; {climber.said} grows {_tall(pair)}"
         return good("reach", f"{says} and {led}." if least > way else f"{says}.")
-    in_all = f" and gives {pair.shown.length(room)} in all" if along else ""
+    verb = "give" if support.plural else "gives"
+    in_all = f" and {verb} {pair.shown.length(room)} in all" if along else ""
     says = f"{is_high}{in_all}; {climber.said} runs to {pair.shown.length(least)} at the least"
     creeps = climber.entry.family == GOURDS and not climber.lasting
     if least <= SWAMPED * room or creeps:
@@ -148,6 +149,8 @@ def _in_reach(pair: Pair) -> Reason | None:
     height, grows = support.height_m, climber.height_m
     if height is None or grows is None or climber.picked not in {"by hand", "cut"}:
         return None
+    if climber.habit in {"upright", "bush"} and climber.entry.grown_for != "food":
+        return None  # a spike in a border is cut low down
     top = min(height, grows[1])
     name, reach = reach_of(support.garden)
     who = f"{name} reaches" if name else "most people reach"

@@ -83,7 +83,8 @@ def propped(pair: Pair) -> Reason:
     if not ways:
         return out("hold", f"{climber.said.capitalize()} stands on its own and wants no frame.")
     if meant_for(pair):
-        return good("hold", f"{capital(climber.said)} wants {ways}; {support.the} does that.")
+        does = "do" if support.plural else "does"
+        return good("hold", f"{capital(climber.said)} wants {ways}; {support.the} {does} that.")
     return out(
         "hold",
         f"{support.is_} not what holds it: {climber.said} stands on its own and wants {ways}.",
@@ -99,5 +100,7 @@ def meant_for(pair: Pair) -> bool:
         return True
     wanted = {word.strip(",") for word in pair.climber.staking.lower().split()} & _PROPS
     named = set(structure.name.replace("-", " ").split())
+    if "wires" in named:
+        named = {"wires"}  # wires for raspberry canes are no canes
     only = {name.removeprefix("single ") for name in structure.also}
     return bool(wanted & (named | only))
