@@ -7,8 +7,8 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from plantframe.advice import engine, set_asides
-from plantframe.frozen import frozen
-from plantframe.language.edits import Edit, EditClash, apply
+from plantframe.frozen import frozen, replace
+from plantframe.language.edits import Edit, EditClash, LineChange, apply
 from plantframe.language.files import Reading, read_input, read_plan
 from plantframe.plan.building import build
 from plantframe.season.season import Season
@@ -129,7 +129,7 @@ class Answers:
         """The answers with an edit made, worked out once; None where it does not fit the text."""
         if edit not in self._tries:
             try:
-                self._tries[edit] = self.edited(edit)
+                self._tries[edit] = self.edited(steady(edit, self.reading.sources))
             except EditClash:
                 self._tries[edit] = None
         return self._tries[edit]
@@ -137,6 +137,29 @@ class Answers:
     @cached_property
     def _tries(self) -> dict[Edit, Answers | None]:
         return {}
+
+
+def steady(edit: Edit, texts: Mapping[str, str]) -> Edit:
+    """An edit with the same meaning that leaves most lines at their numbers.
+
+    While it is tried a line taken out leaves a blank one, and a line put in takes the place of the
+    next blank one: what follows stands where it stood, and need not be read and worked out again.
+    """
+    changes: list[LineChange] = []
+    taken: set[tuple[str, int]] = {(change.file, change.line) for change in edit.changes}
+    for change in edit.changes:
+        if change.old is not None:
+            changes.append(replace(change, new=change.new or ""))
+            continue
+        changes.append(change)
+        lines = texts.get(change.file, "").split("\n")
+        for number in range(change.line + 1, len(lines)):  # never the end of the last line
+            line = lines[number - 1].rstrip("\r")
+            if not line.strip() and (change.file, number) not in taken:
+                taken.add((change.file, number))
+                changes.append(LineChange(change.file, number, line, None))
+                break
+    return replace(edit, changes=tuple(changes))
 
 
 def answers_of(path: str | Path, today: date) -> Answers:

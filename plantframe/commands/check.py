@@ -25,6 +25,7 @@ BUDGET = 7  # advice on the first screen
 MOST_SLIPS = 200  # a file that is no plan must not fill the screen for ever
 MOST_LISTED = 5
 _CURES = ("", "Cured by:", "Either cures it:")
+MOST_ALIKE = 6  # places named where the same is so
 ON_SCREEN = 2  # ways out told of each warning; the data has more
 
 
@@ -92,9 +93,9 @@ def _advice(answers: Answers, screen: Screen, voice: str, *, everything: bool) -
     told, notes, later = _shown_advice(answers, voice, everything=everything)
     if told:
         screen.heading("Advice")
-    for found in told:
+    for found, *same in told:
         screen.line()
-        _finding(answers, found, screen, voice)
+        _finding(answers, found, same, screen, voice)
     if notes:
         screen.line()
         lines = [_note_line(answers, found) for found in notes]
@@ -113,8 +114,8 @@ def _advice(answers: Answers, screen: Screen, voice: str, *, everything: bool) -
 
 def _shown_advice(
     answers: Answers, voice: str, *, everything: bool
-) -> tuple[list[Found], list[Found], list[Found]]:
-    """What is told in full, what in a word, and what is only counted."""
+) -> tuple[list[list[Found]], list[Found], list[Found]]:
+    """What is told (each with those of its kind), what is told in a word, what only counted."""
     active = list(answers.advice.active)
     asks = [found for found in active if found.level == "ask"]
     # one question at a time; the others wait until it is answered
@@ -124,15 +125,20 @@ def _shown_advice(
     if voice == "beginner":
         told, notes = told + notes, []
     if everything:
-        return told, notes, []
+        return [[found] for found in told], notes, []
+    kinds: dict[tuple[str, str], list[Found]] = {}
+    for found in told:
+        kinds.setdefault((found.rule.name, found.level), []).append(found)
     # what cannot be set aside is never crowded off the first screen
-    grave = [found for found in told if found.level == "stop" or found.rule.answered]
-    rest = [found for found in told if found not in grave]
+    grave = [kind for kind in kinds.values() if kind[0].level == "stop" or kind[0].rule.answered]
+    rest = [kind for kind in kinds.values() if kind not in grave]
     room = max(BUDGET - len(grave), 0)
-    return grave + rest[:room], notes, rest[room:]
+    later = [found for kind in rest[room:] for found in kind]
+    return grave + rest[:room], notes, later
 
 
-def _finding(answers: Answers, found: Found, screen: Screen, voice: str) -> None:
+def _finding(answers: Answers, found: Found, same: list[Found], screen: Screen, voice: str) -> None:
+    """One finding in full, and where else the same is so."""
     finding = found.finding
     words = found.words(answers.shown)
     typed = finding.where.typed.strip()
@@ -157,6 +163,20 @@ def _finding(answers: Answers, found: Found, screen: Screen, voice: str) -> None
     if voice == "beginner" and words.sum:
         screen.wrapped(f"Why: {words.sum}")
     screen.wrapped(_basis(found))
+    if same:
+        places = [_so_too(answers, one) for one in same[:MOST_ALIKE]]
+        if len(same) > MOST_ALIKE:
+            places.append(f"{len(same) - MOST_ALIKE} more (plantframe check --all)")
+        screen.labelled("So too:", "; ".join(places))
+
+
+def _so_too(answers: Answers, found: Found) -> str:
+    """Where the same is so: what can hurt with its own sentence, the rest by place and line."""
+    where = found.finding.where
+    place = _where(answers, where.file, where.line)
+    if found.rule.answered:
+        return f"{found.words(answers.shown).says.rstrip('.')} ({place})"
+    return f"{found.finding.block} ({place})" if found.finding.block else place
 
 
 def _basis(found: Found) -> str:

@@ -144,7 +144,7 @@ class Season:
     def tasks_about(self, *names: str) -> tuple[Task, ...]:
         """The gardener's own tasks for things of these names, and those that name nothing."""
         found = [task for name in ("", *names) for task in self._tasks_by_name.get(name, ())]
-        return tuple(dict.fromkeys(found))
+        return tuple({id(task): task for task in found}.values())
 
     @cached_property
     def _tasks_by_name(self) -> dict[str, list[Task]]:

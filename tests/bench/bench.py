@@ -20,6 +20,9 @@ from pathlib import Path
 from typing import NamedTuple
 
 ROOT = Path(__file__).resolve().parent.parent.parent
+sys.path.insert(0, str(ROOT))
+
+from tests.bench.faults import pair  # noqa: E402 - found once the root is known
 
 HEAD = """\
 garden Bench Bottom, 2027
@@ -134,11 +137,23 @@ def measure(folder: Path, runs: int) -> tuple[list[Target], dict[str, float]]:
     (folder / "faults.plan").write_text(plan(300, before="pea"), "utf-8")
     name = "check of 300 lines, a screen of warnings"
     seconds[name], _ = median([*check, "faults.plan"], folder, runs)
+    faulty, sound, causes = pair()
+    for name, text in (("sound", sound), ("faulty", faulty)):
+        (folder / f"{name}.plan").write_text(text, "utf-8")
+    with_causes, without = f"check of a garden with {causes} causes", "check of its twin with none"
+    seconds[without], _ = median([*check, "sound.plan"], folder, runs)
+    seconds[with_causes], _ = median([*check, "faulty.plan"], folder, runs)
     start = seconds["check of 300 lines"] / seconds["import lark and yaml"]
     growth = seconds["check of 10,000 lines"] / seconds["check of 1,000 lines"]
     return [
         Target("check of 300 lines ÷ import of lark and yaml", start, 3, "times"),
         Target("check of 10,000 lines ÷ check of 1,000", growth, 12, "times"),
+        Target(
+            "check with fifty causes ÷ check without",
+            seconds[with_causes] / seconds[without],
+            2,
+            "times",
+        ),
         Target("memory, check of 300 lines", megabytes[300], 120, "MB"),
         Target("memory, check of 10,000 lines", megabytes[10_000], 120, "MB"),
     ], seconds

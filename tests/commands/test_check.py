@@ -4,13 +4,16 @@ from __future__ import annotations
 
 import io
 import json
+import re
 import subprocess
 import sys
 from pathlib import Path
 
 import pytest
 
+from plantframe.advice.engine import rule_named
 from plantframe.commands.main import main
+from tests.bench.faults import pair
 
 PLANS = Path(__file__).parent.parent.parent / "plans"
 TODAY = ["--today", "2026-11-25"]
@@ -32,6 +35,12 @@ def plan(tmp_path: Path) -> Path:
     file = tmp_path / "strip.plan"
     file.write_text(SQUASH, encoding="utf-8")
     return file
+
+
+def answered(name: str) -> bool:
+    """It cannot be set aside, only answered."""
+    rule = rule_named(name)
+    return rule is not None and bool(rule.answered)
 
 
 def said(capsys: pytest.CaptureFixture[str], *arguments: str) -> tuple[int, str, str]:
@@ -189,17 +198,47 @@ def test_a_beginner_is_told_why(plan, capsys) -> None:
     assert "Why:" not in seasoned
 
 
-def test_the_first_screen_holds_seven_warnings_and_says_how_many_wait(plan, capsys) -> None:
+def test_the_same_in_twelve_places_is_told_once_and_the_places_named(plan, capsys) -> None:
     frames = "\n".join(
         SQUASH.split("frame ", maxsplit=1)[1].join(["frame ", ""]).replace("Gate Net", f"Net {n}")
         for n in range(12)
     )
     plan.write_text(SQUASH.split("frame ", maxsplit=1)[0] + frames, encoding="utf-8")
     _, out, _ = said(capsys, "check", str(plan), *TODAY)
-    assert out.count("warn  ") == 7
-    assert "more warnings" in out
+    assert out.count("warn  too-heavy") == 1
+    assert "So too:  Net 1 (line " in out
+    assert "5 more (plantframe check --all)" in " ".join(out.split())
     _, whole, _ = said(capsys, "check", "--all", str(plan), *TODAY)
     assert whole.count("warn  too-heavy") == 12
+
+
+def test_what_can_hurt_says_so_of_each_thing_it_can_hurt_by(plan, capsys) -> None:
+    text = SQUASH.replace("  lines marked", "  children 3 and 6\n  lines marked").replace(
+        "  grow", "  grow wisteria, 1 plant\n  grow"
+    )
+    text += "bed Back Bed, 1.2 m x 4 m\n  grow foxglove, 2 plants\n"
+    plan.write_text(text, encoding="utf-8")
+    _, out, _ = said(capsys, "check", str(plan), *TODAY)
+    assert out.count("warn  plant-harm") == 1
+    folded = " ".join(out.split())
+    assert "Foxglove is poisonous" in folded
+    assert "isteria is poisonous" in folded
+
+
+def test_the_first_screen_holds_seven_kinds_and_says_how_many_wait(plan, capsys) -> None:
+    faulty, _sound, _causes = pair()
+    plan.write_text(faulty, encoding="utf-8")
+    _, out, _ = said(capsys, "check", str(plan), *TODAY)
+    told = re.findall(r"^\S.* (stop|ask|warn|note)  (\S+)$", out, re.MULTILINE)
+    assert [name for level, name in told if level == "note"] == []
+    kinds = [name for _, name in told]
+    assert len(kinds) == len(set(kinds))
+    # what must not be crowded off takes its place first
+    grave = [name for level, name in told if level == "stop" or answered(name)]
+    assert len(kinds) - len(grave) == max(0, 7 - len(grave))
+    assert "more warnings" in out
+    _, whole, _ = said(capsys, "check", "--all", str(plan), *TODAY)
+    assert whole.count("warn  ") > out.count("warn  ")
 
 
 def test_a_reader_that_goes_away_is_no_error(plan) -> None:

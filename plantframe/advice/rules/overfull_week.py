@@ -60,11 +60,13 @@ def check(season: Season, _season: Season) -> Iterable[Finding]:
     if not any(garden.free_h.values()):
         return
     work = [one for one in _work(season) if one.last >= season.today]
+    free = _free_by(garden, work)
     worst: tuple[float, Facts, list[Due]] | None = None
     for last in sorted({one.last for one in work}):
         for first in sorted({one.first for one in work if one.first <= last}):
             inside = [one for one in work if one.first >= first and one.last <= last]
-            facts = _facts(inside, first, last, garden)
+            free_h = free[last] - free[first - timedelta(days=1)]
+            facts = _facts(inside, first, last, free_h)
             over = (facts.low_h + facts.high_h) / 2 - facts.free_h * OVER
             if inside and over > 0 and (worst is None or over > worst[0]):
                 worst = over, facts, inside
@@ -81,14 +83,14 @@ def check(season: Season, _season: Season) -> Iterable[Finding]:
     )
 
 
-def _facts(inside: list[Due], first: date, last: date, garden: Garden) -> Facts:
+def _facts(inside: list[Due], first: date, last: date, free_h: float) -> Facts:
     return Facts(
         tuple(one.name for one in inside),
         first,
         last,
         sum(one.low_h for one in inside),
         sum(one.high_h for one in inside),
-        _free_h(garden, first, last),
+        free_h,
     )
 
 
@@ -135,13 +137,17 @@ def _building_h(frame: WorkedFrame) -> tuple[float, float]:
     return low / 60, high / 60
 
 
-def _free_h(garden: Garden, first: date, last: date) -> float:
-    """The free hours between two days, both counted, for all hands together."""
-    total = 0.0
-    for count in range((last - first).days + 1):
-        when = first + timedelta(days=count)
+def _free_by(garden: Garden, work: list[Due]) -> dict[date, float]:
+    """The free hours up to each day, for all hands together, from before the first work is due."""
+    if not work:
+        return {}
+    when = min(one.first for one in work) - timedelta(days=1)
+    end, total, out = max(one.last for one in work), 0.0, {when: 0.0}
+    while when < end:
+        when += timedelta(days=1)
         total += garden.free_h.get(WEEKDAYS[when.weekday()], 0.0) * _hands(garden, when)
-    return total
+        out[when] = total
+    return out
 
 
 def _hands(garden: Garden, when: date) -> int:
@@ -172,7 +178,7 @@ def words(facts: Facts, _shown: Shown) -> Words:
         if facts.first == facts.last
         else f"between {day(facts.first)} and {day(facts.last)}"
     )
-    free = two_figures(facts.free_h) if facts.free_h else "none"
+    free = f"{two_figures(facts.free_h)} hours" if facts.free_h else "none"
     return Words(
         says=(
             f"{opening(listed(names))}: about {hours} of work {span}, counted for one pair of "
@@ -181,7 +187,7 @@ def words(facts: Facts, _shown: Shown) -> Words:
         if_ignored="Something is put up in a hurry, or after the plants.",
         told="The hours that the plan calls free.",
         assumed=f"That building is done in the {AHEAD_DAYS // 7} weeks before it is wanted.",
-        sum=f"Hours of each job, times its hands, against {free} of free hours, times those there.",
+        sum=f"Hours of each job times its hands, against {free} free, times those there.",
     )
 
 
