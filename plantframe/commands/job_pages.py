@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from typing import TYPE_CHECKING, Any
+from itertools import groupby
+from typing import TYPE_CHECKING, Any, Final
 
 from plantframe.commands.asked import Refused, write_json
 from plantframe.commands.screen import table
@@ -10,6 +11,7 @@ from plantframe.jobs.away import next_away, while_away
 from plantframe.jobs.data import job_data, trouble_data
 from plantframe.jobs.fitting import hours_words, projects_of, weeks_of
 from plantframe.jobs.rain import slid
+from plantframe.jobs.troubles import label
 from plantframe.jobs.wind import before_wind
 from plantframe.season.likeness import short
 from plantframe.season.loads import LIKELY, TIGHT
@@ -25,10 +27,15 @@ if TYPE_CHECKING:
     from plantframe.jobs.fitting import Project
     from plantframe.jobs.job import Job
     from plantframe.jobs.listing import Jobs
+    from plantframe.jobs.rain import Move
+    from plantframe.jobs.sharing import Part
     from plantframe.jobs.wind import Exposed
     from plantframe.jobs.works import Sharing
 
     Page = Callable[[Answers, Jobs, argparse.Namespace, Screen | None], None]
+
+
+FREE_MINUTES: Final = 10.0  # less is a breath between two steps
 
 
 def asked_for(given: argparse.Namespace) -> Page | None:
@@ -68,12 +75,8 @@ def who_does_what(jobs: Sequence[Job], sharing: Sharing, on: date, screen: Scree
         if sharing.crew.named and len(people) > 1:
             screen.heading(f"Who does what{f', {name}' if name else ''}")
             for person in people:
-                own = [
-                    _turn(job, [who for who in part.who if who != person])
-                    for part, job in some
-                    if person in part.who
-                ]
-                screen.labelled(f"{person}:", "; then ".join(own), "  ")
+                own = [(part, job) for part, job in some if person in part.who]
+                screen.labelled(f"{person}:", _turns(own, person), "  ")
         stops = [(part.end, job) for part, job in some if job.stop_point]
         if stops:
             screen.heading(f"Where to stop if it rains{f', {name}' if name else ''}")
@@ -81,9 +84,23 @@ def who_does_what(jobs: Sequence[Job], sharing: Sharing, on: date, screen: Scree
                 screen.wrapped(f"{_clock(end)} in, after {_name(job)}.", "  ", "    ")
 
 
-def _turn(job: Job, others: list[str]) -> str:
-    together = f" with {listed(others)}" if others else ""
-    return f"{_name(job)}{together}"
+def _turns(own: Sequence[tuple[Part, Job]], person: str) -> str:
+    """What one person does in turn: each frame named once, with whom, and when they are free."""
+    told: list[str] = []
+    block, with_, at = "", None, 0.0
+    for part, job in own:
+        words = ""
+        if part.start - at >= FREE_MINUTES:
+            told.append(f"free for {_clock(part.start - at)}")
+        others = [who for who in part.who if who != person]
+        if job.block != block or not told:
+            words = f"{job.block}: " if job.block and job.block != job.does else ""
+            with_ = None
+        if others != with_:
+            words += f"with {listed(others)}, " if others else ("alone, " if with_ else "")
+        told.append(f"{words}{short(job.does) if job.block != job.does else job.says}")
+        block, with_, at = job.block, others, part.end
+    return "; ".join(told)
 
 
 def _name(job: Job) -> str:
@@ -144,7 +161,7 @@ def weeks(answers: Answers, jobs: Jobs, _given: argparse.Namespace, screen: Scre
     table(rows, ("", "hours", "planned from", "can wait"), screen)
     screen.line()
     for trouble in jobs.troubles:
-        screen.labelled("Cannot be as written:", trouble.says, "")
+        screen.labelled(label(trouble), trouble.says, "")
     if not jobs.sharing.crew.named:
         screen.wrapped(
             "The plan names nobody: two pairs of hands are reckoned with. A line such as "
@@ -319,6 +336,12 @@ def _tie_down(one: Exposed) -> tuple[str, ...]:
     return tuple(lines)
 
 
+def _moves(move: Move) -> tuple[str, date, date]:
+    """Steps of one frame that move together are told together."""
+    block = "" if move.job.block == move.job.does or not move.job.block else f"{move.job.block}, "
+    return block, move.was, move.becomes
+
+
 # ---- rain ---------------------------------------------------------------------------------------
 def rain(answers: Answers, jobs: Jobs, given: argparse.Namespace, screen: Screen | None) -> None:
     """What a day of rain moves, and what can be done under a roof instead."""
@@ -348,8 +371,9 @@ def rain(answers: Answers, jobs: Jobs, given: argparse.Namespace, screen: Screen
         screen.line("Nothing outdoors is down for that day; nothing moves.")
     else:
         screen.heading("What it moves")
-    for move in found.moved:
-        line = f"{_name(move.job)}: {dated(move.was)} becomes {dated(move.becomes)}"
+    for (block, was, becomes), group in groupby(found.moved, key=_moves):
+        steps = "; ".join(short(move.job.does) for move in group)
+        line = f"{dated(was)} becomes {dated(becomes)}: {block}{steps}"
         screen.wrapped(line, "  ", "    ")
     for heading, some in (
         ("Still on that day", found.stays),

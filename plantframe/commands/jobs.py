@@ -9,10 +9,14 @@ from typing import TYPE_CHECKING
 
 from plantframe.commands.asked import FINE, Refused, one_answer, plan_argument, write_json
 from plantframe.commands.asked import day as a_day
-from plantframe.jobs.choosing import of_day, of_frame, of_person, of_week, walk
+from plantframe.jobs.choosing import beyond_walk, of_day, of_frame, of_person, of_week, walk
 from plantframe.jobs.data import as_data
-from plantframe.jobs.job import OWN
+from plantframe.jobs.days import season_bounds
+from plantframe.jobs.fitting import hours_words, monday_of, weeks_of
+from plantframe.jobs.job import LINES, OWN, PLANT, SOW
 from plantframe.jobs.listing import jobs_of
+from plantframe.jobs.troubles import label
+from plantframe.season.likeness import short
 from plantframe.season.units import dated, day, every_words, listed, minutes_words, plural
 
 if TYPE_CHECKING:
@@ -54,7 +58,11 @@ def run(given: argparse.Namespace, today: date) -> int:
         return FINE
     chosen = choose(answers, jobs, given)
     if given.frame and not chosen and given.frame.lower() not in _blocks(answers, jobs):
-        names = listed(sorted({job.block for job in jobs.jobs}), "or")
+        names = listed(
+            sorted({job.block for job in jobs.jobs if job.kind not in {OWN, LINES}})
+            or ["none yet"],
+            "or",
+        )
         raise Refused(f"No frame or bed here is called “{given.frame}”. There are {names}.")
     if given.json:
         write_json({"plan": answers.plan.name, **as_data(jobs, chosen)})
@@ -102,15 +110,21 @@ def show(
 ) -> None:
     """Print a list of jobs. What concerns none of them is left to the whole list."""
     title = answers.plan.garden.name or answers.plan.name
-    screen.line(screen.strong(f"{title}: {plural(len(chosen), 'job')}"))
+    screen.line(screen.strong(f"{title}{_asked(given)}: {_many(len(chosen))}"))
     everything = len(chosen) == len(jobs.jobs)
+    _notes(answers, jobs, given, screen)
     _troubles(jobs, None if everything else {job.id for job in chosen}, screen)
     if given.walk:
         for job in chosen:
             screen.wrapped(f"[ ] {job.says}", "", "    ")
+        rest = beyond_walk(jobs.jobs, given.day or answers.today)
+        if rest:
+            screen.line()
+            told = "; ".join(_longer(job) for job in rest)
+            screen.wrapped(f"Due as well, with more time than this walk has: {told}.", "")
         return
     number = 0
-    for (when, until, block), group in groupby(chosen, key=partial(_group, given=given)):
+    for (when, until, block), group in groupby(chosen, key=partial(_group, jobs=jobs, given=given)):
         screen.line()
         screen.ends(f"{when}  {block}" if block else when, until)
         for job in group:
@@ -123,17 +137,73 @@ def show(
         screen.wrapped(f"Left out: {job.says}.", "", "  ")
 
 
+def _asked(given: argparse.Namespace) -> str:
+    """What of it was asked for, as it follows the garden's name."""
+    told = [
+        "a walk of ten minutes" if given.walk else "",
+        dated(given.day) if given.day else "",
+        f"week of {dated(monday_of(given.week))}" if given.week else "",
+        given.frame or "",
+        f"for {given.person}" if given.person else "",
+    ]
+    return "".join(f", {one}" for one in told if one)
+
+
+def _many(count: int) -> str:
+    return plural(count, "job") if count else "nothing to do"
+
+
+def _notes(answers: Answers, jobs: Jobs, given: argparse.Namespace, screen: Screen) -> None:
+    """What belongs to the list as a whole: a season that is over, an empty plan, a week's hours."""
+    if answers.today > season_bounds(answers.plan.garden)[1]:
+        screen.wrapped(
+            "That season is over, and its days stand as they were planned; `plantframe next` "
+            "begins the plan of the one after it.",
+            "",
+        )
+    if not jobs.jobs and not jobs.done:
+        screen.wrapped(
+            "Nothing is to be built, sown or done yet; `plantframe pair` says which frame suits "
+            "what you want to grow.",
+            "",
+        )
+    if given.week and jobs.sharing.said and not (given.person or given.frame):
+        monday = monday_of(given.week)
+        for week in weeks_of(jobs.jobs, jobs.sharing):
+            if week.monday == monday:
+                there = hours_words(week.there, week.there)
+                wanted = hours_words(*week.wanted)
+                screen.wrapped(f"Building and care: {wanted} of everybody's {there}.", "")
+
+
+def _once(job: Job, jobs: Jobs) -> str:
+    """What a job without a day waits for, in words."""
+    if job.every_days is None:
+        return "any time"
+    firsts = [one.kind for name in job.after if (one := jobs.job(name)) is not None]
+    if {SOW, PLANT} & set(firsts):
+        return "once it is planted"
+    return "once it stands" if firsts else "any time"
+
+
+def _longer(job: Job) -> str:
+    minutes = f" ({minutes_words(job.minutes)})" if job.minutes else ""
+    plant, colon, rest = job.does.partition(": ")
+    does = f"{plant}: {short(rest)}" if colon else short(plant)
+    return f"{job.block}, {does}{minutes}"
+
+
 def _troubles(jobs: Jobs, chosen: set[str] | None, screen: Screen) -> None:
     """What cannot be as written, of the chosen jobs, and marks that mean no job."""
     for trouble in jobs.troubles:
         if chosen is None or chosen & set(trouble.jobs):
             screen.line()
-            screen.labelled("Cannot be as written:", trouble.says, "")
+            screen.labelled(label(trouble), trouble.says, "")
     for slip in jobs.mistakes:
         screen.labelled(f"line {slip.where.line}:", slip.says, "")
 
 
-def _group(job: Job, given: argparse.Namespace) -> tuple[str, str, str]:
+def _group(job: Job, jobs: Jobs, given: argparse.Namespace) -> tuple[str, str, str]:
     """Jobs of one day and one block stand together, with the day they must be done by."""
     if job.every_days is not None and job.planned is not None and (given.day or given.week):
         when = dated(given.day) if given.day else "On some day of the week"
@@ -141,9 +211,11 @@ def _group(job: Job, given: argparse.Namespace) -> tuple[str, str, str]:
         when = f"Is it done? It was due by {day(job.latest)}" if job.latest else "Is it done?"
         return when, "", "" if job.kind == OWN else job.block
     elif job.planned is None:
-        when = job.whenever[:1].upper() + job.whenever[1:] if job.whenever else "Any time"
+        words = job.whenever or _once(job, jobs)
+        when = words[:1].upper() + words[1:]
     else:
-        when = dated(job.planned) + (f", {job.half}" if job.half else "")
+        day_of = given.day if given.day in job.days else job.planned
+        when = dated(day_of) + (f", {job.half}" if job.half else "")
     by = ""
     if job.latest is not None and job.every_days is None and job.latest != job.planned:
         by = f"by {day(job.latest)}"
@@ -153,26 +225,33 @@ def _group(job: Job, given: argparse.Namespace) -> tuple[str, str, str]:
 def _job(job: Job, number: int, screen: Screen) -> None:
     screen.labelled(f"[ ] {number:3}.", _sentence(job), "")
     pad = " " * 10
-    if job.short:
-        alone = f"Alone: {job.alone}." if job.alone else f"It wants {job.hands}: ask for a hand."
-        screen.wrapped(alone, pad)
-    elif job.hands > 1:
-        alone = f" Alone: {job.alone}." if job.alone else ""
-        screen.wrapped(f"{job.hands} people.{alone}", pad)
+    hands = _hands(job)
+    if hands:
+        screen.wrapped(hands, pad)
     if job.power:
         screen.wrapped("It needs a socket: do it at the house.", pad)
     if job.dont_yet:
         screen.wrapped(f"Not yet: {job.dont_yet}.", pad)
     if job.how:
-        screen.wrapped(job.how, pad)
+        screen.wrapped(f"{job.how.rstrip('.')}.", pad)
     for danger in job.dangers:
         screen.wrapped(f"Mind: {danger}.", pad)
     if job.wait:
         screen.wrapped(f"Then wait {job.wait}.", pad)
+    if job.days:
+        screen.wrapped(f"Parted over {listed([dated(one) for one in job.days])}.", pad)
     if job.stop_point:
         screen.wrapped("A good place to stop.", pad)
     if job.overdue and job.planned is not None:
         screen.wrapped("Its days are over: is it done? Mark it, or move it.", pad)
+
+
+def _hands(job: Job) -> str:
+    """How many it wants, and the way of one alone; "" where one is enough."""
+    alone = f"Alone: {job.alone}." if job.alone else ""
+    if job.short:
+        return alone if alone and len(job.who) < 2 else f"It wants {job.hands}: ask for a hand."
+    return f"{job.hands} people. {alone}".rstrip() if job.hands > 1 else ""
 
 
 def _sentence(job: Job) -> str:
@@ -184,6 +263,8 @@ def _sentence(job: Job) -> str:
         told.append(minutes_words(job.minutes))
     if job.every_days is not None:
         told.append(every_words(job.every_days, job.until))
+    elif job.until is not None:
+        told.append(f"until {day(job.until)}")
     if job.who:
         told.append(listed(list(job.who)))
     if job.tools:

@@ -14,6 +14,7 @@ if TYPE_CHECKING:
 
 WALK_LINES: Final = 8  # what one keeps in mind on a walk (common practice, no source)
 WALK_MINUTES: Final = 10.0
+A_LOOK_MINUTES: Final = 1.0  # of what nobody has put a time to
 
 
 def of_day(jobs: Iterable[Job], day: date) -> tuple[Job, ...]:
@@ -39,16 +40,34 @@ def of_frame(jobs: Iterable[Job], name: str) -> tuple[Job, ...]:
 
 
 def walk(jobs: Iterable[Job], day: date, most: int = WALK_LINES) -> tuple[Job, ...]:
-    """A walk round on that day: at most eight lines for some ten minutes.
+    """A walk round on that day: at most eight lines, and no more than ten minutes.
 
-    First what comes round oftenest, since it was due longest; then small jobs of the day that want
-    one person and no more than ten minutes. Looking, picking and tying; nothing with a ladder.
+    First the rounds that fall on the day and what comes round oftenest; then small jobs of the day
+    that want one person. Looking, picking and tying; nothing with a ladder.
     """
+    return _parted(jobs, day, most)[0]
+
+
+def beyond_walk(jobs: Iterable[Job], day: date, most: int = WALK_LINES) -> tuple[Job, ...]:
+    """What is due on that day as well, and wants more time than the walk has."""
+    return _parted(jobs, day, most)[1]
+
+
+def _parted(jobs: Iterable[Job], day: date, most: int) -> tuple[tuple[Job, ...], tuple[Job, ...]]:
+    """What goes into a walk, and what does not."""
     due = [
         job for job in jobs if not job.overdue and "steps" not in job.tools and _on_a_walk(job, day)
     ]
-    order = sorted(due, key=_oftenest)  # of equals the order of the list stays
-    return tuple(order[:most])
+    goes: list[Job] = []
+    rest: list[Job] = []
+    left = WALK_MINUTES
+    # of equals the order of the list stays
+    for job in sorted(due, key=lambda job: (not _falls_on(job, day), _oftenest(job))):
+        minutes = job.minutes[0] if job.minutes else A_LOOK_MINUTES
+        fits = len(goes) < most and minutes <= left
+        left -= minutes if fits else 0.0
+        (goes if fits else rest).append(job)
+    return tuple(goes), tuple(rest)
 
 
 def _falls_on(job: Job, day: date) -> bool:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from datetime import date
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Final
 
 from plantframe.frozen import replace
 from plantframe.jobs.job import DONE, OPEN, OWN, Trouble
@@ -16,6 +16,14 @@ if TYPE_CHECKING:
     from collections.abc import Sequence
 
     from plantframe.jobs.job import Before, Draft
+
+
+LABELS: Final = {"overdue": "Is it done?", "overfull": "Too full:", "short-wait": "Mind:"}
+
+
+def label(trouble: Trouble) -> str:
+    """The words before a trouble in a list."""
+    return LABELS.get(trouble.name, "Cannot be as written:")
 
 
 def circles(left_out: Sequence[tuple[Before, tuple[str, ...]]], network: Network) -> list[Trouble]:

@@ -274,3 +274,24 @@ def test_a_plan_whose_season_is_over_or_far_off_gets_an_answer(
     capsys: pytest.CaptureFixture[str], plan: str, words: tuple[str, ...], day: str
 ) -> None:
     assert said(capsys, words[0], plan, *words[1:], "--today", day)
+
+
+def test_the_heading_says_what_was_asked_for(capsys: pytest.CaptureFixture[str], plan: str) -> None:
+    out = said(capsys, "jobs", plan, "--day", "2027-12-25", *SPRING)
+    assert out.startswith("Hazel End, Sat 25 December 2027: nothing to do\n")
+    out = said(capsys, "jobs", plan, "--week", "2027-05-08", *SPRING)
+    assert out.startswith("Hazel End, week of Mon 3 May 2027: ")
+
+
+def test_a_season_that_is_over_is_said_to_be(capsys: pytest.CaptureFixture[str], plan: str) -> None:
+    main(["jobs", plan, "--today", "2029-03-01"])
+    assert "That season is over" in capsys.readouterr().out
+
+
+def test_who_does_what_names_the_frame_once_and_when_one_is_free(
+    capsys: pytest.CaptureFixture[str], plan: str
+) -> None:
+    out = said(capsys, "jobs", plan, "--day", "2027-05-08", *SPRING)
+    page = out[out.index("Who does what") : out.index("Where to stop")]
+    assert page.count("Bean Net") == 2
+    assert "; then" not in page

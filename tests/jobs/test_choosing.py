@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from datetime import date
 
-from plantframe.jobs.choosing import of_day, of_frame, of_person, of_week, walk
+from plantframe.jobs.choosing import beyond_walk, of_day, of_frame, of_person, of_week, walk
+from plantframe.jobs.job import OWN, Job
 from tests.jobs.gardens import BEANS, HEAD, NET, listed, the
 
 PLAN = (
@@ -55,20 +56,30 @@ def test_a_frame_has_its_own_jobs_whatever_the_capitals() -> None:
     assert {job.block for job in jobs} == {"Bean Net"}
 
 
-def test_a_walk_is_at_most_eight_lines_the_oftenest_round_first() -> None:
+def test_a_walk_is_at_most_eight_lines() -> None:
+    day = date(2027, 7, 9)
+    many = [
+        Job(f"task/{n}", f"look at {n}", "", OWN, minutes=(1, 1), planned=day) for n in range(12)
+    ]
+    assert [job.id for job in walk(many, day)] == [f"task/{n}" for n in range(8)]
+    assert len(beyond_walk(many, day)) == 4
+
+
+def test_a_walk_is_no_longer_than_ten_minutes_and_what_is_longer_is_told_apart() -> None:
     many = "".join(f"frame Net {n}, net frame\n  built 2025\n{BEANS}" for n in range(9))
-    found = walk(listed(HEAD + many).jobs, date(2027, 7, 9))
-    assert len(found) == 8
-    assert all("pick" in job.id for job in found)
+    jobs, day = listed(HEAD + many).jobs, date(2027, 7, 9)
+    goes, rest = walk(jobs, day), beyond_walk(jobs, day)
+    assert sum(job.minutes[0] for job in goes if job.minutes) <= 10
+    assert goes
+    assert not ids(goes) & ids(rest)
+    assert len(goes) + len(rest) == 18  # each net is picked and led
 
 
 def test_a_walk_takes_small_jobs_of_the_day_and_no_building() -> None:
-    found = walk(FOUND.jobs, date(2027, 7, 9))
-    assert [job.id for job in found] == [
-        "bean-net/pole-bean-pick",
-        "bean-net/pole-bean-lead",
-        "task/wash-the-pots",
-    ]
+    day = date(2027, 7, 9)
+    found = walk(FOUND.jobs, day)
+    assert [job.id for job in found] == ["task/wash-the-pots", "bean-net/pole-bean-lead"]
+    assert [job.id for job in beyond_walk(FOUND.jobs, day)] == ["bean-net/pole-bean-pick"]
     assert walk(listed(HEAD + NET + BEANS).jobs, date(2027, 5, 11)) == ()
 
 
