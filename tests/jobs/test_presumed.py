@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from datetime import date
 
-from plantframe.jobs.choosing import walk
+from plantframe.jobs.choosing import of_day
 from tests.jobs.gardens import BEANS, HEAD, NET, listed, the
 
 TEXT = HEAD + "  free Saturday 6 h\n" + NET + BEANS
@@ -24,7 +24,7 @@ def test_its_picking_goes_on_from_the_day_it_was_due() -> None:
     pick = the(found, "bean-net/pole-bean-pick")
     assert pick.planned is not None
     assert (pick.planned - JULY).days <= 3
-    assert "bean-net/pole-bean-pick" in {job.id for job in walk(found.jobs, pick.planned)}
+    assert pick in of_day(found.jobs, pick.planned)
 
 
 def test_it_is_asked_about_all_the_same() -> None:
