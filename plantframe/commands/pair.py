@@ -209,7 +209,7 @@ def _turns(matches: Matches, screen: Screen) -> None:
             screen.wrapped(f"- {listed(plants)}: {words}", "", "  ")
 
 
-def _reject(  # noqa: PLR0913 - what is said once for all is left out of each
+def _reject(
     answers: Answers | None,
     matches: Matches,
     reject: Reject,

@@ -155,6 +155,12 @@ def _wall(pair: Pair) -> Iterator[str]:
             f"Leave air behind it: {pair.shown.length(MASONRY_GAP_M)} on brick and stone, {gaps} "
             "on boards, shingles and render."
         )
+    out = as_range(climber.entry.other.get("stands out"))
+    if out is not None:
+        yield (
+            f"Its side branches stand out {pair.shown.length(out.high)} from the wall: not beside "
+            "a narrow path."
+        )
     if climber.holds_on == "clings" or climber.entry.strangles:
         yield "Keep it off gutters, downpipes, tiles and window frames, every year."
     if climber.holds_on == "clings":
@@ -191,6 +197,11 @@ def _needs(pair: Pair) -> Iterator[str]:
     wires = any(support.matter(held) == "wire" for held in support.holds)
     if wires and climber.holds_on == "twines" and climber.stiff:
         yield "One main stem to a wire, led beside it and never round it."
+    metal = entry.other.get("on bare metal")
+    if metal is not None and wires:
+        yield f"Sources differ on bare metal: {metal.value}; others see no harm."
+    if support.kind == "tub trellis":
+        yield "Tie it to the wall behind at two points or more; a tub alone blows over."
     if support.kind == "stake" and climber.training == "leaders":
         yield "One stem to a stake, and a stout stake; practice differs on whether one will do."
     if "clematis" in entry.part_of:

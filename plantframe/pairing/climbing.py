@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING
 from plantframe.pairing.pair import Pair, fair, good, out
 from plantframe.pairing.parts import endures, every, is_rung, parts, rots, thick
 from plantframe.pairing.wording import capital
+from plantframe.season.plantings import as_range
 
 if TYPE_CHECKING:
     from plantframe.catalogue.workings import Held
@@ -52,13 +53,15 @@ def twining(pair: Pair) -> Reason:
             "these.",
         )
     wired = [held for held in level if support.matter(held) in {"wire", "rope", "twine"}]
+    asks = as_range(climber.entry.other.get("wires apart"))
+    apart = UPRIGHT_APART_M if asks is None else (asks.low, asks.high)
     if wired and (climber.tied or climber.stiff or (wired[0].every_m or 1.0) <= LED_EVERY_M):
         return fair(
             "hold",
             f"{support.has} level {parts(pair, wired[0])} only, and a twining stem gains "
             f"nothing from those: {climber.said} has to be led from one to the next and tied. "
             "Upright wires or strings "
-            f"{pair.shown.lengths(*UPRIGHT_APART_M)} apart serve it better.",
+            f"{pair.shown.lengths(*apart)} apart serve it better.",
         )
     if up and not endures(pair, up[0]):
         return rots(pair, up[0])

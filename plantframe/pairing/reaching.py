@@ -20,6 +20,9 @@ OVER_THE_TOP = 1.4
 ROOMY, SWAMPED = 1.4, 2.0
 # What stands by itself is held no lower than this share of its height.
 HALF_WAY = 0.4
+LET_DOWN = "hop pole"  # its lines come down with the crop
+# Twiggy brush ends this far below the plant it holds, so that it is not seen: T. DiSabato-Aust.
+BRUSH_BELOW_M = 0.15
 # Less than this share of a frame filled, and most of it stands bare.
 BARE = 0.6
 # A source that prints this much more than the first is told beside it.
@@ -94,6 +97,9 @@ def _along(pair: Pair, is_high: str) -> Reason | None:
 def _propped(pair: Pair, is_high: str, share: float) -> Reason:
     """What stands by itself is held half to two thirds of the way up, or by a cane to the top."""
     says = f"{is_high}; {_grows(pair)}"
+    if "brush" in pair.support.kind:
+        below = pair.shown.length(BRUSH_BELOW_M)
+        return good("reach", f"{says} Cut the brush to end {below} below the grown plant.")
     if share < HALF_WAY:
         return fair(
             "reach", f"{says} Half to two thirds of that is the usual height to hold it at."
@@ -152,6 +158,8 @@ def _in_reach(pair: Pair) -> Reason | None:
     if climber.habit in {"upright", "bush"} and climber.entry.grown_for != "food":
         return None  # a spike in a border is cut low down
     top = min(height, grows[1])
+    if support.kind == LET_DOWN:
+        return good("reach", "Its lines are let down for picking: nobody climbs.")
     name, reach = reach_of(support.garden)
     who = f"{name} reaches" if name else "most people reach"
     says = f"The top picks hang at {pair.shown.length(top)}; {who} {pair.shown.length(reach)}."

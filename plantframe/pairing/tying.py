@@ -83,8 +83,11 @@ def propped(pair: Pair) -> Reason:
     if not ways:
         return out("hold", f"{climber.said.capitalize()} stands on its own and wants no frame.")
     if meant_for(pair):
+        asked = set(ways.lower().replace(",", "").split()) & set(support.kind.split())
         does = "do" if support.plural else "does"
-        return good("hold", f"{capital(climber.said)} wants {ways}; {support.the} {does} that.")
+        serves = "serve" if support.plural else "serves"
+        told = f"{does} that" if asked or support.kind == "stake" else f"{serves} too"
+        return good("hold", f"{capital(climber.said)} wants {ways}; {support.the} {told}.")
     return out(
         "hold",
         f"{support.is_} not what holds it: {climber.said} stands on its own and wants {ways}.",
