@@ -118,27 +118,52 @@ class Names:
         )
 
 
-def spots(fact: Fact, slots: Iterable[Slot], names: Names, slips: Slips) -> tuple[Spot, ...]:
-    """The places in some slots of a fact, their names resolved."""
+def spots(
+    fact: Fact, slots: Iterable[Slot], names: Names, slips: Slips, holder: Block | None = None
+) -> tuple[Spot, ...]:
+    """The places in some slots of a fact, their names resolved.
+
+    holder   the block whose fact it is: `the wall` there is the one that it stands on
+    """
     return tuple(
-        spot(slot.value, fact.place(slot), names, slips)
+        spot(slot.value, fact.place(slot), names, slips, holder)
         for slot in slots
         if isinstance(slot.value, TypedSpot)
     )
 
 
-def spot(typed: TypedSpot, where: Where, names: Names, slips: Slips) -> Spot:
+def spot(
+    typed: TypedSpot, where: Where, names: Names, slips: Slips, holder: Block | None = None
+) -> Spot:
     """One place, its name resolved; of two (`between Long Bed and Low Bed`) the first."""
     thing = ""
     if typed.name:
         first, both, second = typed.name.partition(" and ")
         ends = [names.find(name) for name in (first, second)] if both else []
         found = names.find(typed.name) or (ends[0] if all(ends) and ends else None)
+        if found is None and holder is not None:
+            found = _its_own(typed.name, holder, names)
         if found is not None:
             thing = found
         else:
             _unresolved(typed, where, names, slips)
     return Spot(typed.relation, thing, typed.text, typed.distance_m, typed.part, typed.along_m)
+
+
+def _its_own(said: str, holder: Block, names: Names) -> str | None:
+    """Of several walls the one that a block is or stands on, where one typed `the wall` in it."""
+    bare = key_of(said).removeprefix("the ")
+    if bare not in KINDS:
+        return None
+    if holder.word == bare:
+        return holder.name
+    for slot in holder.head.slots:
+        if isinstance(slot.value, TypedSpot):
+            found = names.find(slot.value.name) or ""
+            block = names.by_key.get(key_of(found))
+            if block is not None and block.word == bare:
+                return found
+    return None
 
 
 def _unresolved(typed: TypedSpot, where: Where, names: Names, slips: Slips) -> None:

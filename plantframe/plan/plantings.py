@@ -69,7 +69,7 @@ def _planting(site: Site, fact: Fact, slot: Slot, block: Block, order: int) -> P
         fact, slot, site.slips, quiet=border, ambiguous=border or block.word in _FRAMES
     )
     where = fact.slot("spot")
-    spots = naming.spots(fact, [where], site.names, site.slips) if where else ()
+    spots = naming.spots(fact, [where], site.names, site.slips, block) if where else ()
     male, female = words.whole(fact.get("male")), words.whole(fact.get("female"))
     both = (male or 0) + (female or 0)
     return Planting(

@@ -158,3 +158,16 @@ def test_last_years_plan_tells_what_grew_in_which_bed(tmp_path: Path) -> None:
         ("pole bean", 2026),
     ]
     assert set(plan.frames) == set()
+
+
+def test_the_wall_is_the_one_that_the_frame_is_fixed_to_though_there_are_two() -> None:
+    text = (
+        GARDEN
+        + "wall House Wall, faces east, brick\nwall Shed Wall, faces west, brick\n"
+        + "frame Blue Wires, wires on wall, on Shed Wall\n"
+        + "  grow late clematis, 2 plants, 40 cm from the wall\n"
+    )
+    (planting,) = plan_of(text).frames["Blue Wires"].plantings
+    assert planting.spot is not None
+    assert planting.spot.thing == "Shed Wall"
+    assert "no-such-place" not in names_of(text)

@@ -62,7 +62,7 @@ def check(frame: WorkedFrame, season: Season) -> Iterable[Finding]:
             level="note" if piece.word in UPRIGHTS else "warn",
             where=piece.fact.where,
             block=frame.frame.name,
-            subject=f"{piece.part} {piece.fact.where.line}",
+            subject=f"{piece.part} of {piece.length_m * 1000:.0f} mm",
             facts=facts,
             by=frame.wanted_by,
             candidates=partial(_ways_out, frame, piece, facts),

@@ -72,7 +72,7 @@ def check(frame: WorkedFrame, season: Season) -> Iterable[Finding]:
             level="note" if facts.most else "warn",
             where=piece.fact.where if piece.fact else frame.frame.block.where,
             block=frame.frame.name,
-            subject=f"{piece.part} {piece.fact.where.line if piece.fact else 0}",
+            subject=f"{piece.part} of {piece.length_m * 1000:.0f} mm",
             facts=facts,
             by=frame.wanted_by,
             candidates=partial(_ways_out, frame, piece, facts),

@@ -59,7 +59,10 @@ def check(season: Season, _season: Season) -> Iterable[Finding]:
     garden = season.plan.garden
     if not any(garden.free_h.values()):
         return
-    work = [one for one in _work(season) if one.last >= season.today]
+    work = sorted(
+        (one for one in _work(season) if one.last >= season.today),
+        key=lambda one: (one.last, one.name),
+    )
     free = _free_by(garden, work)
     worst: tuple[float, Facts, list[Due]] | None = None
     for last in sorted({one.last for one in work}):

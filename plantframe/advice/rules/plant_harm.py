@@ -67,7 +67,7 @@ def check(season: Season, _season: Season) -> Iterable[Finding]:
         ]
         if not found or is_spoken_of(season, IN_HAND, holder):
             continue
-        found.sort(key=lambda pair: not pair[1].grave)
+        found.sort(key=lambda pair: (not pair[1].grave, pair[1].plant))
         first, worst = found[0]
         yield Finding(
             level="warn" if worst.grave else "note",

@@ -43,7 +43,8 @@ def check(season: Season, _season: Season) -> Iterable[Finding]:
     garden = season.plan.garden
     if garden.lines_marked is not None:
         return
-    digging = [frame for frame in season.frames.values() if _digs(frame)]
+    frames = sorted(season.frames.values(), key=lambda frame: frame.frame.name)
+    digging = [frame for frame in frames if _digs(frame)]
     close = [frame for frame in digging if by_house_or_verge(frame) and frame.frame.spots]
     unknown = [frame for frame in digging if not _placed(frame)]
     if close:

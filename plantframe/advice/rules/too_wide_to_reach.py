@@ -195,8 +195,9 @@ def words(facts: Facts, shown: Shown) -> Words:
     arm = shown.length(EASE_M)
     if facts.sides == 1:
         out = shown.length(facts.wide_m - EASE_M)
+        shut = "shut" if facts.behind.endswith("lights") else "shuts"
         says = (
-            f"{facts.name}: {wide} from front to back, and {facts.behind} shuts the far side. An "
+            f"{facts.name}: {wide} from front to back, and {facts.behind} {shut} the far side. An "
             f"arm works with ease to about {arm}; {out} is left."
         )
         ignored = "The back is not weeded, and slugs have it to themselves."
