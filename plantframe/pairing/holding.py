@@ -38,6 +38,8 @@ def holding(pair: Pair) -> Reason:
     """Whether it holds on, and to what."""
     climber, support = pair.climber, pair.support
     way = climber.holds_on
+    if support.bare_wall and climber.holds_otherwise == "clings":
+        way = "clings"
     if support.bare_wall and way != "clings":
         return out(
             "hold",
@@ -51,8 +53,8 @@ def holding(pair: Pair) -> Reason:
     reason = WAYS[way](pair)
     if reason.verdict == OUT and climber.by_hand:
         reason = fair("hold", f"{reason.says} The plan has it tied by hand, and so it holds.")
-    other = climber.holds_otherwise
-    if other in WAYS:
+    other = climber.holds_otherwise if climber.holds_otherwise != way else climber.holds_on
+    if other in WAYS and other != way:
         differ = f"{reason.says} Sources differ: some say it {SAID[other]}."
         reason = replace(reason, says=differ)
     return reason
