@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING, Final
 from plantframe.catalogue.expressions import Value, evaluate, names_in
 from plantframe.catalogue.mistakes import ExpressionError
 from plantframe.catalogue.sourced import Sourced
+from plantframe.catalogue.tape import chosen
 from plantframe.catalogue.words import SAME_FACT
 from plantframe.frozen import frozen
 
@@ -36,7 +37,13 @@ class Settled:
         return {name: how for name, how in self.origins.items() if isinstance(how, Sourced)}
 
 
-def settle(structure: Structure, said: Mapping[str, object], *, leave_out: bool = False) -> Settled:
+def settle(
+    structure: Structure,
+    said: Mapping[str, object],
+    *,
+    leave_out: bool = False,
+    measure: str = "",
+) -> Settled:
     """Settle every fact of a structure.
 
     said   what the plan says, by "word.slot" or, for a fact that is one value, "word"; in m
@@ -45,14 +52,17 @@ def settle(structure: Structure, said: Mapping[str, object], *, leave_out: bool 
            sides of word.size, as a tuple; several words ("chained", "pegged") as a tuple.
            A word may be another word for the same fact (poles for posts).
     leave_out   leave out a fact whose sum cannot be taken, instead of raising ExpressionError
+    measure     tape.FEET or tape.METRES where what is assumed is chosen for it, else ""
     Sums are tried first, from what is known already; then one value is assumed, in the order
     of the entry, and sums are tried again. So two of length, depth and height give the third.
     Where only the length of a row is said, the usual bay gives how many bays there are, and the
     row then gives how long each is: 5 m are three bays of 1.67 m, not of 2.4 m.
     """
-    settled = _settled(structure, said, {}, leave_out=leave_out)
+    settled = _settled(structure, said, {}, leave_out=leave_out, measure=measure)
     fitted = _bays_that_fit(structure, settled)
-    return settled if fitted is None else _settled(structure, said, fitted, leave_out=leave_out)
+    if fitted is None:
+        return settled
+    return _settled(structure, said, fitted, leave_out=leave_out, measure=measure)
 
 
 _BAY: Final = "bays.length"
@@ -97,6 +107,7 @@ def _settled(
     fitted: Mapping[str, float],
     *,
     leave_out: bool,
+    measure: str,
 ) -> Settled:
     values: dict[str, Value] = {}
     origins: dict[str, str | Sourced] = {}
@@ -114,7 +125,7 @@ def _settled(
     slots = dict(_slots(structure))
     while slots:
         done = _one_sum(slots, values, origins, leave_out=leave_out) or _one_assumed(
-            slots, values, origins
+            slots, values, origins, measure
         )
         if done is None:
             break
@@ -191,12 +202,16 @@ def _can(text: str, values: Mapping[str, Value]) -> bool:
 
 
 def _one_assumed(
-    slots: dict[str, Slot], values: dict[str, Value], origins: dict[str, str | Sourced]
+    slots: dict[str, Slot],
+    values: dict[str, Value],
+    origins: dict[str, str | Sourced],
+    measure: str,
 ) -> str | None:
     """Assume the first slot that has a value of its own; its name, or None."""
     for key, tried in slots.items():
-        for way in tried:
-            if isinstance(way, Sourced):
+        for one in tried:
+            if isinstance(one, Sourced):
+                way = chosen(one, measure)
                 for name, value in _spread(key, _plain(way)):
                     if name not in values:
                         values[name], origins[name] = value, way

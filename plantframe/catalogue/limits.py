@@ -34,14 +34,16 @@ class Broken:
     instead: float | None
 
 
-def broken(structure: Structure, said: Mapping[str, object]) -> tuple[Broken, ...]:
+def broken(
+    structure: Structure, said: Mapping[str, object], measure: str = ""
+) -> tuple[Broken, ...]:
     """The limits of a structure that what is said of it does not keep to.
 
     It is asked also where the whole cannot be worked out: that is what limits are for.
     """
     if not structure.limits:
         return ()
-    settled = settle(structure, said, leave_out=True)
+    settled = settle(structure, said, leave_out=True, measure=measure)
     found = (_one(limit, settled) for limit in structure.limits)
     return tuple(one for one in found if one is not None)
 

@@ -108,13 +108,14 @@ class Worked:
         return number(text, {**self.facts.values, **self.sums})
 
 
-def work(structure: Structure, said: Mapping[str, object]) -> Worked:
+def work(structure: Structure, said: Mapping[str, object], measure: str = "") -> Worked:
     """Work a structure out.
 
-    said   what the plan says, as for facts.settle
+    said      what the plan says, as for facts.settle
+    measure   what the gardener measures in, as for facts.settle
     Raises ExpressionError where the figures cannot be worked with.
     """
-    facts = settle(structure, said)
+    facts = settle(structure, said, measure=measure)
     sums = sums_of(structure, facts)
     known: dict[str, object] = {**facts.values, **sums}
     pieces = {name: _pieces(part, known) for name, part in structure.parts.items()}

@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-import re
 import sys
 from typing import TYPE_CHECKING, Any
 
+from plantframe.catalogue.wares import one_of
 from plantframe.commands.asked import FINE, one_answer, write_json
 from plantframe.commands.yard import arguments, frames_named, lengths
 from plantframe.season.units import Shown, listed
@@ -53,8 +53,11 @@ def show(answers: Answers, buying: Buying, screen: Screen) -> None:
         lines = [line for line in buying.lines if line.counter == counter and line.count]
         if lines:
             screen.heading(counter[:1].upper() + counter[1:])
+            shared = _said_of_several(lines)
             for line in lines:
-                _line(line, screen)
+                _line(line, screen, "" if line.instead in shared else line.instead)
+            if shared:
+                screen.wrapped(f"If they are out of a size: {'; '.join(shared)}.", "  ", "    ")
     if not any(line.count for line in buying.lines):
         screen.wrapped("Nothing: no frame is still to be built, or the shed has it all.", "")
     _cost(buying, screen)
@@ -65,11 +68,17 @@ def show(answers: Answers, buying: Buying, screen: Screen) -> None:
     _assumed(buying, screen)
 
 
-def _line(line: Line, screen: Screen) -> None:
+def _said_of_several(lines: Sequence[Line]) -> list[str]:
+    """What else will do for several lines of a counter alike, said once under them."""
+    said = [line.instead for line in lines if line.instead]
+    return [one for one in dict.fromkeys(said) if said.count(one) > 1]
+
+
+def _line(line: Line, screen: Screen, instead: str) -> None:
     count = "" if line.counter == SEED or _is_one_length(line) else f"{line.count} "
     of = "of " if count and line.what[:1].isdigit() else ""
     cost = "" if line.cost is None else f"{line.cost:.2f}"
-    says = _singular(line.says) if line.count == 1 else line.says
+    says = one_of(line.says) if line.count == 1 else line.says
     text = f"  {count}{of}{says}"
     if len(text) + len(cost) + 2 <= screen.width:
         screen.ends(text, cost)
@@ -82,20 +91,14 @@ def _line(line: Line, screen: Screen) -> None:
         told.append(f"{line.from_shed} more from the shed")
     told += line.minds
     screen.wrapped("; ".join(part for part in told if part), "      ")
-    if line.instead:
-        screen.wrapped(f"If they are out of it: {line.instead}.", "      ", "        ")
-
-
-def _singular(says: str) -> str:
-    """One of them: `cane caps` is cane cap."""
-    name, comma, rest = says.partition(",")
-    if re.search(r"[a-z]{2}s$", name) and not name.endswith(("ss", "glass")):
-        name = name[:-1]
-    return f"{name}{comma}{rest}"
+    if instead:
+        screen.wrapped(f"If they are out of it: {instead}.", "      ", "        ")
 
 
 def _is_one_length(line: Line) -> bool:
-    return line.count == 1 and line.counter in {"wire", "twine and cord", "paint and preservative"}
+    return line.count == 1 and (
+        line.loose or line.counter in {"wire", "twine and cord", "paint and preservative"}
+    )
 
 
 def _for(parts: Sequence[str]) -> str:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 
+from plantframe.language.figures import figure
 from plantframe.language.values import (
     UNITS,
     Day,
@@ -12,6 +13,7 @@ from plantframe.language.values import (
     Measure,
     Number,
     Size,
+    Slashed,
     Span,
     Value,
     Word,
@@ -141,6 +143,7 @@ def _feet_and_figure(
 
 def size_of(sides: list[Value], text: str, at: int, doubts: list[Doubt]) -> Size | Word:
     """A size of its sides; a bare side takes the unit of the last one that has a unit."""
+    sides = [_fraction(side) if isinstance(side, Slashed) else side for side in sides]
     plain = [side for side in sides if isinstance(side, Number | Measure)]
     if len(plain) < len(sides):
         return Word(text)
@@ -158,6 +161,12 @@ def size_of(sides: list[Value], text: str, at: int, doubts: list[Doubt]) -> Size
             for side in plain
         ]
     return Size(tuple(plain), text)
+
+
+def _fraction(side: Slashed) -> Value:
+    """`1/4 x 1-1/2 in`: between the sides of a size there is no day of a month."""
+    value = figure(side.text) if len(side.parts) == 2 else None
+    return Word(side.text) if value is None else Number(value, side.text)
 
 
 def _trade_size_and_length(sides: list[Number | Measure]) -> bool:

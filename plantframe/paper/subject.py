@@ -2,12 +2,14 @@
 
 from __future__ import annotations
 
+import re
 from types import MappingProxyType
 from typing import TYPE_CHECKING
 
 from plantframe.catalogue.facts import key_of
 from plantframe.catalogue.mistakes import ExpressionError
 from plantframe.catalogue.sourced import Sourced
+from plantframe.catalogue.wares import UNNAMED, part_words, several, sized
 from plantframe.catalogue.words import SAME_FACT
 from plantframe.catalogue.workings import work
 from plantframe.frozen import frozen
@@ -25,7 +27,10 @@ if TYPE_CHECKING:
 
 SURFACES = frozenset({"net", "mesh", "cloth", "pane"})  # bought by width and length
 CUT_AT_BENCH = frozenset({"wood", "strip", "pane", "cane"})
+SHEETS = frozenset({"strip", "brush"})  # a panel, a hurdle: of laths or rods, but bought whole
 FINE_MESH_M = 0.03
+AS_LONG = "as long as the gap"
+_MEASURED = re.compile(r"\d\s*(mm|cm|m|in|ft)\b")
 
 
 @frozen
@@ -71,9 +76,13 @@ class Subject:
             return printed
         if pieces.round:
             return f"{self.shown.bench(pieces.width_m)} round"
-        wide, deep = self.shown.bench(pieces.width_m), self.shown.bench(pieces.depth_m)
+        wide, deep = self._side(pieces.width_m), self._side(pieces.depth_m)
         number, _, unit = wide.rpartition(" ")
         return f"{number} × {deep}" if deep.endswith(f" {unit}") else f"{wide} × {deep}"
+
+    def _side(self, metres: float) -> str:
+        """A side of a cross-section: as the trade sells it, to the millimetre."""
+        return self.shown.bench(metres) if self.shown.imperial else f"{metres * 1000:.0f} mm"
 
     def _trade_name(self, word: str) -> str:
         key = f"{key_of(word)}.section"
@@ -82,7 +91,12 @@ class Subject:
 
     def piece_words(self, name: str, pieces: Pieces, *, counted: bool = True) -> str:
         """A part as a line of a list: `3 posts, 2x2, 8 ft`."""
-        said = [plural(pieces.count, name, several(name)) if counted else name]
+        size = self._to_buy_by(pieces.size)
+        bought = bool(size) and pieces.part.of not in CUT_AT_BENCH
+        if bought and counted:
+            said = [part_words(pieces.count, name, pieces.part.of, size)]
+        else:
+            said = [plural(pieces.count, name, several(name)) if counted else name]
         if thick := self.thickness(pieces):
             said.append(thick)
         if pieces.part.of in SURFACES and pieces.length_m and pieces.breadth_m:
@@ -91,11 +105,22 @@ class Subject:
             mesh = self.figure("net.mesh") or self.figure("mesh.length")
             if mesh and pieces.part.of in {"net", "mesh"}:
                 said.append(f"mesh {self.mesh_words(mesh)}")
-        elif pieces.length_m and pieces.part.of not in {"fill", "concrete", "tub"}:
+        elif pieces.length_m and pieces.breadth_m and pieces.part.of in SHEETS:
+            wide, long = self._long(pieces, pieces.breadth_m), self._lengths(pieces)
+            said.append(f"{wide} × {long}")
+        elif pieces.length_m and pieces.part.of not in UNNAMED and not _MEASURED.search(size):
             said.append(self._lengths(pieces))
-        if pieces.size:
-            said.append(pieces.size)
+        if size and not (bought and counted):
+            said.append(size)
         return ", ".join(said)
+
+    def _to_buy_by(self, size: str) -> str:
+        """The words to buy a part by, with the length where they only say what it must span."""
+        size = sized(size, imperial=self.shown.imperial)
+        long = self.figure("hooks.length") or self.figure("gap")
+        if AS_LONG not in size or not long:
+            return size
+        return size.replace(AS_LONG, f"{self.shown.bench(long)} long")
 
     def mesh_words(self, mesh_m: float) -> str:
         """The mesh of a net: `15 cm`, and `5 mm` where it is fine."""
@@ -111,13 +136,6 @@ class Subject:
         said = self._long(pieces, longest)
         first = self._long(pieces, shortest)
         return said if first == said else f"{first} to {said}"
-
-
-def several(name: str) -> str:
-    """A part's name for more than one: boxes, laths, brushes."""
-    if name.endswith("twine"):
-        return f"lengths of {name}"
-    return f"{name}es" if name.endswith(("s", "x", "ch", "sh")) else f"{name}s"
 
 
 def subject_of(frame: WorkedFrame, shown: Shown) -> Subject | None:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING, Final
 
+from plantframe.catalogue.wares import several
 from plantframe.jobs.job import TAKE_DOWN, Job
 from plantframe.paper.job_rows import about_of, copy_back, listed_jobs, row_of
 from plantframe.paper.sheet import (
@@ -15,7 +16,6 @@ from plantframe.paper.sheet import (
     garden_words,
     plan_file,
 )
-from plantframe.paper.subject import several
 from plantframe.paper.text import sentence
 from plantframe.season.likeness import short
 from plantframe.season.units import dated, plural

@@ -6,6 +6,7 @@ from functools import cached_property
 from typing import TYPE_CHECKING
 
 from plantframe.catalogue.mistakes import ExpressionError
+from plantframe.catalogue.tape import FEET, METRES
 from plantframe.catalogue.workings import work
 from plantframe.frozen import frozen
 from plantframe.season import loads
@@ -54,12 +55,17 @@ class WorkedFrame:
         """What the plan says, by `word.slot`, SI."""
         return said_of(self.frame, self.garden)
 
+    @property
+    def measure(self) -> str:
+        """What the gardener measures in: feet or metres."""
+        return FEET if self.garden.imperial else METRES
+
     @cached_property
     def _worked(self) -> tuple[Worked | None, str]:
         if self.structure is None:
             return None, ""
         try:
-            return work(self.structure, self.said), ""
+            return work(self.structure, self.said, self.measure), ""
         except (ExpressionError, ZeroDivisionError, ValueError, OverflowError) as error:
             return None, str(error)
 

@@ -72,11 +72,25 @@ def said_of(frame: Frame, garden: Garden) -> dict[str, object]:
             out[f"{word}.heights"] = tuple(heights)
     if "mesh" in out and "net.mesh" not in out:
         out["net.mesh"] = out["mesh"]
+    for side in ("high", "buried"):  # of the mesh of a fence, which is its net
+        if f"mesh.{side}" in out:
+            out.setdefault(f"net.{side}", out[f"mesh.{side}"])
     if "stays" in frame.facts and "stays.count" not in out:
         fact = frame.facts["stays"][0]
         out["stays.count"] = 0.0 if fact.get("none") is not None else 2.0
     _count_all(out)
+    _say_plants(frame, out)
     return out
+
+
+def _say_plants(frame: Frame, out: dict[str, object]) -> None:
+    """How many plants it bears, and how far apart they stand, where each has its own support."""
+    counts = [one.count for one in frame.plantings]
+    if counts and all(count is not None for count in counts):
+        out["plants.count"] = float(sum(count for count in counts if count is not None))
+    apart = {one.apart_m for one in frame.plantings if one.apart_m}
+    if len(apart) == 1:
+        out["plants.apart"] = apart.pop()
 
 
 def _count_all(out: dict[str, object]) -> None:

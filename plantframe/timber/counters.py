@@ -38,6 +38,7 @@ class Line:
     cost       of all, at the gardener's own prices; None where there is none
     instead    what else will do, where they are out of it
     minds      what to know of it
+    loose      measured out and not counted: manure, soil
     """
 
     counter: str
@@ -53,3 +54,4 @@ class Line:
     cost: float | None = None
     instead: str = ""
     minds: tuple[str, ...] = ()
+    loose: bool = False

@@ -6,8 +6,10 @@ import math
 import re
 from typing import TYPE_CHECKING, Final
 
+from plantframe.catalogue.wares import sized, ware
+from plantframe.frozen import replace
 from plantframe.season.entries import material_of
-from plantframe.season.units import FOOT_M, Shown
+from plantframe.season.units import FOOT_M, INCH_M, Shown, two_figures
 from plantframe.timber.counters import CORD, FIXINGS, GROUND, METAL, NETS, SHEET, WIRE, Line
 from plantframe.timber.nets import net_lines
 from plantframe.timber.spares import share, spares
@@ -48,17 +50,16 @@ _BY_LENGTH: Final = frozenset({"wire", "twine", "rope", "chain"})
 _INSTEAD: Final = {
     "nail": "the next longer nail that does not come through",
     "screw": "the next longer screw that does not come through, or bored nails",
-    "pane": "twin-wall sheet, with the slot sawn as wide as the sheet and 1 mm more",
+    "pane": "for glass, twin-wall sheet, with the slot sawn as wide as the sheet and 1 mm more",
     "twine": "any rough twine that rots: jute, sisal or hemp",
     "rope": "doubled twine for one season",
     "wire": "the next thicker wire",
     "staple": "the next longer staple",
-    "mesh": "two smaller panels, overlapped by one opening and wired together",
-    "strainer": "a twitch of doubled wire and a stick",
-    "peg": "pointed offcuts of that length",
+    "strainer": "for a strainer, a twitch of doubled wire and a stick",
     "concrete": "rammed stone and soil in thin layers",
 }
 _SIZE: Final = re.compile(r"(\d+(?:\.\d+)?)\s*(mm|cm|in)\b")
+ROLL_M: Final = 6.0  # no stiff panel is longer; what is comes off a roll
 _UNIT_M: Final = {"mm": 0.001, "cm": 0.01, "in": 0.0254}
 
 
@@ -74,6 +75,8 @@ def goods_lines(wanted: Iterable[Goods], plan: Plan) -> tuple[Line, ...]:
     for group in groups.values():
         if group[0].of in _BY_LENGTH:
             lines.append(_length_line(group, plan))
+        elif _is_loose(group[0]):
+            lines.append(_loose_line(group, plan))
         else:
             lines.append(_count_line(group, plan))
     return tuple(lines)
@@ -112,34 +115,75 @@ def _count_line(group: list[Goods], plan: Plan) -> Line:
         from_shed=from_shed,
         spare=min(spare, buy),
         cost=None if price is None else price * buy,
-        instead=_INSTEAD.get(first.of, ""),
+        instead=_instead(first),
         minds=minds,
     )
 
 
-def _named(one: Goods, plan: Plan) -> tuple[str, str]:
+def _instead(one: Goods) -> str:
+    """What else will do for a thing that is counted."""
+    if one.of == "mesh":
+        long = (one.length_m or 0.0) > ROLL_M
+        kind = "length" if long else "panel"
+        return f"for a {kind}, two smaller ones, overlapped by one opening and wired together"
+    if one.of == "peg":
+        wooden = "peg" in one.size or not re.search("[a-z]{4}", one.size)
+        return "pointed offcuts of that length" if wooden and "wire" not in one.size else ""
+    return _INSTEAD.get(one.of, "")
+
+
+# ---- by volume ------------------------------------------------------------------------------
+def _is_loose(one: Goods) -> bool:
+    """Manure and soil: what fills a box of three known sides, and comes by the load or the bag."""
+    known = bool(one.width_m and one.length_m and one.thick_m)
+    return one.of == "fill" and known and not re.search(r"\bbales?\b", one.size)
+
+
+def _loose_line(group: list[Goods], plan: Plan) -> Line:
+    first = group[0]
+    sides = [(one.width_m or 0.0) * (one.length_m or 0.0) * (one.thick_m or 0.0) for one in group]
+    volume = sum(one.count * side for one, side in zip(group, sides, strict=True))
+    what = first.size or first.part
+    says = f"{what}, about {_volume(volume, Shown(plan.garden.imperial))}"
+    return Line(GROUND, what, says, 1, _whose(group), wanted=1, loose=True)
+
+
+def _volume(cubic_m: float, shown: Shown) -> str:
+    """How much of what is loose: by the bag or, where it is much, by the load."""
+    if shown.imperial:
+        feet = cubic_m / FOOT_M**3
+        yards = feet / 27
+        return f"{two_figures(feet)} cubic ft" if yards < 1 else f"{two_figures(yards)} cubic yards"
+    return f"{two_figures(cubic_m * 1000)} litres" if cubic_m < 1 else f"{two_figures(cubic_m)} m³"
+
+
+def _named(wanted: Goods, plan: Plan) -> tuple[str, str]:
     """What it is called, and with its size."""
     shown = Shown(plan.garden.imperial)
+    one = replace(wanted, size=sized(wanted.size, imperial=shown.imperial))
     if one.of == "nail":
         return _nail(one.size, shown)
+    what = _ware(one)
     if one.of == "screw":
-        return "screws", f"screws {one.size}".strip()
-    what = one.size or one.part
+        return what, what
     sides = []
     if one.width_m and one.length_m:
-        sides = [f"{_side(one.width_m, shown)} x {_side(one.length_m, shown)}"]
+        side = _outdoor if _is_cloth(one) else _side
+        sides = [f"{side(one.width_m, shown)} x {side(one.length_m, shown)}"]
     elif one.length_m and one.of != "peg":
         sides = [f"{_side(one.length_m, shown)} long"]
     if one.thick_m and one.of == "pane":
         sides.append(f"{one.thick_m * 1000:.0f} mm thick")
-    name = {"peg": "pegs", "steel": "rods"}.get(one.of, "")
-    if one.of == "staple" and _SIZE.fullmatch(one.size):
-        what = f"staples, {one.size}"
-    elif one.of == "peg" and _SIZE.fullmatch(one.size):
-        what, sides = f"{name}, {one.size}", []
-    elif one.of in {"mesh", "steel"} and not one.size:
-        what = f"{'mesh panels' if one.of == 'mesh' else one.part}"
+    if one.of in {"tub", "bolt"} or (one.of == "peg" and _SIZE.search(one.size)):
+        sides = []
     return what, ", ".join([what, *sides])
+
+
+def _ware(one: Goods) -> str:
+    """What several of it are called."""
+    if one.of == "mesh" and not one.size:
+        return "mesh off the roll" if (one.length_m or 0.0) > ROLL_M else "mesh panels"
+    return ware(one.part, one.of, one.size)
 
 
 def _side(metres: float, shown: Shown) -> str:
@@ -149,11 +193,23 @@ def _side(metres: float, shown: Shown) -> str:
     return f"{metres * 1000:.0f} mm" if metres < 1 else shown.exact(metres)
 
 
+def _is_cloth(one: Goods) -> bool:
+    """Whether it is cut off a roll with shears."""
+    return one.of == "cloth" or (one.of == "mesh" and (one.length_m or 0.0) > ROLL_M)
+
+
+def _outdoor(metres: float, shown: Shown) -> str:
+    """A side of cloth or mesh off a roll: up to the next inch, or the next 5 cm."""
+    step = INCH_M if shown.imperial else 0.05
+    return shown.length(math.ceil(metres / step - 1e-3) * step)
+
+
 def _nail(size: str, shown: Shown) -> tuple[str, str]:
     entry = material_of("nails")
     figures = entry.sizes.get(size) if entry else None
     if figures is None:
-        return "nails", size if "nail" in size else f"nails {size}".strip()
+        penny = re.match(r"\d+d\b", size)
+        return "nails", f"nails {size}" if penny else ware("nail", "nail", size)
     long = figures["length"].usual
     both = shown.bench(long) if shown.imperial else f"{long * 1000:.0f} mm"
     return f"nails {size}", f"nails {size} ({both} long)"

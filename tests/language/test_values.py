@@ -148,3 +148,12 @@ def test_figures_and_words_know_how_they_were_typed() -> None:
     first, second = (item.value for item in items)
     assert first == Number(2.0, "Two")
     assert second == Word("rows")
+
+
+def test_a_fraction_between_the_sides_of_a_size_is_no_day_of_a_month() -> None:
+    """A lattice strip is sold as 1/4 x 1-1/2 in (common practice)."""
+    items, doubts = read_phrase("1/4 x 1-1/2 in")
+    (size,) = [item.value for item in items]
+    assert isinstance(size, Size)
+    assert [side.value for side in size.sides] == pytest.approx([0.25 * 0.0254, 1.5 * 0.0254])
+    assert doubts == ()

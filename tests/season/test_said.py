@@ -34,3 +34,14 @@ def test_a_rough_stick_is_as_thick_as_typed_where_the_garden_says_so() -> None:
 
 def test_a_size_that_no_yard_planes_is_taken_as_typed() -> None:
     assert bar("0x2") == pytest.approx((0.0, 0.0508))
+
+
+def test_six_tomatoes_each_on_a_stake_of_its_own_want_six_stakes() -> None:
+    text = (
+        "garden Fold End, 2027\nframe Love Apples, stake\n  grow tall tomato, 6 plants\n"
+        "frame Two More, stake\n  stakes 2\n  grow tall tomato, 6 plants\n"
+    )
+    plan, _ = build(read_input(text), TODAY)
+    frames = Season(plan, TODAY).frames
+    assert frames["Love Apples"].figure("posts.count") == 6
+    assert frames["Two More"].figure("posts.count") == 2

@@ -36,16 +36,16 @@ def test_nails_of_another_size_are_other_nails() -> None:
 
 
 def test_a_box_of_screws_is_counted_by_the_gardener() -> None:
-    found = line(BOX + "shed\n  half a box of screws 3 in\n", "screws 3 in")
+    found = line(BOX + "shed\n  half a box of screws 3 in\n", "screws, 3 in")
     assert found.count == 0
     assert any("count them" in mind for mind in found.minds)
 
 
 def test_four_lights_want_four_panes_of_their_own_size() -> None:
-    found = line(BOX, "glass")
+    found = line(BOX, "panes, glass")
     assert found.count == 4
     assert found.says.endswith("3 mm thick")
-    assert found.instead.startswith("twin-wall")
+    assert found.instead.startswith("for glass, twin-wall")
 
 
 def test_twine_is_counted_in_whole_feet_with_a_tenth_for_knots() -> None:

@@ -56,7 +56,7 @@ def check(frame: WorkedFrame, _season: Season) -> Iterable[Finding]:
         return
     yield from _uncounted(frame)
     yield from _all_buried(frame)
-    for one in broken(frame.structure, frame.said):
+    for one in broken(frame.structure, frame.said, frame.measure):
         line = _line(frame, one)
         if line is None or not line.whole:
             continue  # nothing of it is typed, or what is typed was not understood to its end

@@ -104,8 +104,8 @@ fact(
 )
 fact(
     "mesh",
-    "{length} squares?, or_less, {size}, {sides and roof|sides|roof:where}, "
-    "{tied|taut|loose:hung}*, {stuff:made}*",
+    "{length} squares?, or_less, {size}, {length:high} high/tall, {length:buried} buried, "
+    "{sides and roof|sides|roof:where}, {tied|taut|loose:hung}*, {stuff:made}*",
     blocks=BUILT,
     help="How wide the openings are.",
     example="mesh 15 cm",
@@ -201,7 +201,7 @@ fact(
     "strips",
     "{none:none}, {section}, new? {date:since}, "
     "new? {spring|summer|autumn|winter:season} {year}, new? {year}, "
-    "{length:apart} apart, every/each {length:apart}, {stuff:made}*, {length} of?",
+    "{length:apart} apart, every/each {length:apart}, {stuff:made}*, {length} of?, {count} of?",
     blocks=BUILT,
     help="The strips: of a lattice, or those under a box, and when they were put on.",
     example="strips new spring 2021",
@@ -371,7 +371,8 @@ fact(
 fact(
     "hoops",
     "{count} of?, {length} long?, rod {length}, {length:up} up/high, {length:wide} wide, "
-    "{length:apart} apart/centres/centers, every/each {length:apart}, {stuff:made}*",
+    "{length:down} down, {length:apart} apart/centres/centers, every/each {length:apart}, "
+    "{stuff:made}*",
     blocks=BUILT,
     help="The hoops of a tunnel.",
     example="hoops 6, 60 cm high, 1.2 m wide",
