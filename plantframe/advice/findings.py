@@ -81,6 +81,7 @@ class Rule:
     basis       published, common practice, estimate or sum
     source      the page or table it rests on, where published
     answered    "" where it may be set aside; else how it is answered instead
+    answered_at the least level at which that is so: what the law asks, only where it asks it
     """
 
     name: str
@@ -92,6 +93,7 @@ class Rule:
     words: Callable[[Any, Shown], Words]
     source: str = ""
     answered: str = ""
+    answered_at: str = LEVELS[0]
     reviewed: str = ""
 
     @property
@@ -116,6 +118,12 @@ class Found:
     def level(self) -> str:
         """Its level."""
         return self.finding.level
+
+    @property
+    def answered(self) -> str:
+        """How it is answered, where it cannot be set aside; else ""."""
+        grave = severity(self.level) >= severity(self.rule.answered_at)
+        return self.rule.answered if grave else ""
 
     def candidates(self, most: int) -> tuple[Edit, ...]:
         """The first of the edits that may cure it."""

@@ -61,6 +61,7 @@ def settle(
     aside: list[Aside] = []
     woken: list[Woken] = []
     used: set[int] = set()
+    refused: set[int] = set()
     sets = [(name, one) for name, ones in _by_block(season.plan) for one in ones]
     for one in found:
         place = next(
@@ -76,7 +77,8 @@ def settle(
             continue
         block, by = sets[place]
         used.add(place)
-        if one.rule.answered:
+        if one.answered:
+            refused.add(place)
             active.append(one)
             continue
         why = _woken(one, by, season, before, block)
@@ -85,7 +87,7 @@ def settle(
             woken.append(Woken(one, by, why))
         else:
             aside.append(Aside(one, by))
-    mistakes = _mistakes(sets, used, season)
+    mistakes = _mistakes(sets, used, refused, season)
     return Settled(tuple(active), tuple(aside), tuple(woken), mistakes)
 
 
@@ -131,7 +133,7 @@ def _all_read(plan: Plan, block: str) -> bool:
 
 
 def _mistakes(
-    sets: list[tuple[str, SetAside]], used: set[int], season: Season
+    sets: list[tuple[str, SetAside]], used: set[int], refused: set[int], season: Season
 ) -> tuple[Mistake, ...]:
     out = []
     for place, (block, by) in enumerate(sets):
@@ -141,7 +143,7 @@ def _mistakes(
             near = nearest(by.rule, [one.name for one in rules()])
             told = {"rule": by.rule, "near": ", ".join(near)}
             out.append(Mistake("unknown-rule", where, told))
-        elif rule.answered:
+        elif place in refused or (rule.answered and rule.answered_at == LEVELS[0]):
             told = {"rule": by.rule, "answer": rule.answered}
             out.append(Mistake("not-set-aside", where, told))
         elif place not in used and _all_read(season.plan, block):

@@ -130,7 +130,7 @@ def _shown_advice(
     for found in told:
         kinds.setdefault((found.rule.name, found.level), []).append(found)
     # what cannot be set aside is never crowded off the first screen
-    grave = [kind for kind in kinds.values() if kind[0].level == "stop" or kind[0].rule.answered]
+    grave = [kind for kind in kinds.values() if kind[0].level == "stop" or kind[0].answered]
     rest = [kind for kind in kinds.values() if kind not in grave]
     room = max(BUDGET - len(grave), 0)
     later = [found for kind in rest[room:] for found in kind]
@@ -174,7 +174,7 @@ def _so_too(answers: Answers, found: Found) -> str:
     """Where the same is so: what can hurt with its own sentence, the rest by place and line."""
     where = found.finding.where
     place = _where(answers, where.file, where.line)
-    if found.rule.answered:
+    if found.answered:
         return f"{found.words(answers.shown).says.rstrip('.')} ({place})"
     return f"{found.finding.block} ({place})" if found.finding.block else place
 

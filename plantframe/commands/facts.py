@@ -484,7 +484,9 @@ def _rule(rule: Rule, screen: Screen) -> None:
     reviewed = f"reviewed by {rule.reviewed}" if rule.reviewed else "not yet reviewed"
     screen.wrapped(f"Rests on {rule.basis}{source}; {reviewed}.", "")
     if rule.answered:
-        screen.wrapped(f"It can't be set aside, only answered: {rule.answered}", "")
+        where = "" if rule.answered_at == "note" else f"Where it says {rule.answered_at}, "
+        it = "it" if where else "It"
+        screen.wrapped(f"{where}{it} can't be set aside, only answered: {rule.answered}", "")
     else:
         screen.wrapped(f'Set aside with: ok {rule.name} because "…"', "")
     example = example_of(rule)

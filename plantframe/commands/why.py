@@ -125,7 +125,7 @@ def of_finding(answers: Answers, found: Found) -> Working:
         words.assumed or "Nothing beyond what the plan says.",
         words.sum or words.says,
         f"{source}; {reviewed}. A figure of your own goes in the plan and outranks this.",
-        "" if rule.answered else aside_line(found),
+        "" if found.answered else aside_line(found),
     )
 
 

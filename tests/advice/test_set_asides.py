@@ -116,3 +116,48 @@ def test_a_stop_that_is_set_aside_stays_on_the_list_as_set_aside() -> None:
     text = PLAN.format(bay="4 ft", ok='ok doesn\'t-add-up because "I measured twice"')
     one = answers_to(text.replace("6 ft 6 in up", "7 ft up"), TODAY)
     assert "doesn't-add-up" in {aside.found.rule.name for aside in one.advice.aside}
+
+
+NEST = """\
+garden Sallow Strip, 2027
+  place {place}
+  region {region}
+hedge Holly Hedge, 2 m high
+  ok birds-nesting because "it is a small trim"
+task trim Holly Hedge, {when}
+"""
+
+
+def test_what_the_law_asks_of_nests_cannot_be_set_aside_where_there_is_such_a_law() -> None:
+    one = answers_to(NEST.format(place="52 N, 1 W", region="England", when="20 June"), TODAY)
+    assert "birds-nesting" in active(one)
+    (slip,) = [slip for slip in one.mistakes if slip.name == "not-set-aside"]
+    assert "looks for nests" in slip.says
+
+
+def test_a_nest_that_no_known_law_guards_is_for_the_gardener_to_judge() -> None:
+    one = answers_to(NEST.format(place="52 N, 20 E", region="nowhere", when="20 June"), TODAY)
+    assert "birds-nesting" not in active(one)
+    assert [aside.found.level for aside in one.advice.aside] == ["warn"]
+    assert not [slip for slip in one.mistakes if slip.name == "not-set-aside"]
+
+
+POISON = """\
+garden Sallow Strip, 2027
+  place 52 N, 1 W
+  lines marked 2 March
+bed Strip, 1.2 m x 12 m
+frame Gate Net, net frame, in Strip
+  bays 1 of 6 ft
+  net 6 ft 6 in x 6 ft, mesh 10 cm
+  grow tall pea, 30 plants, sow 1 April
+  grow sweet pea, 6 plants, sow 1 April
+  ok poisonous-lookalike because "we know them apart"
+"""
+
+
+def test_poison_among_food_cannot_be_set_aside_only_answered() -> None:
+    one = answers_to(POISON, TODAY)
+    assert "poisonous-lookalike" in active(one)
+    (slip,) = [slip for slip in one.mistakes if slip.name == "not-set-aside"]
+    assert "frame of its own" in slip.says

@@ -137,4 +137,6 @@ RULE = Rule(
     basis="common practice",
     check=check,
     words=words,
+    answered="move the work, or write a task that looks for nests first",
+    answered_at="stop",
 )

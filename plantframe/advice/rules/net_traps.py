@@ -6,7 +6,7 @@ import re
 from functools import partial
 from typing import TYPE_CHECKING
 
-from plantframe.advice.edits import swap
+from plantframe.advice.edits import rewrite, swap
 from plantframe.advice.findings import Finding, Rule, Words
 from plantframe.frozen import frozen
 
@@ -59,7 +59,7 @@ def check(frame: WorkedFrame, _season: Season) -> Iterable[Finding]:
         block=frame.frame.name,
         facts=facts,
         by=frame.wanted_by,
-        candidates=partial(_ways_out, fact) if loose else (),
+        candidates=partial(_ways_out, fact, facts),
         ways=("Draw it taut, and take it down with the vines.",)
         if facts.climbing
         else (
@@ -84,8 +84,11 @@ def _level(facts: Facts) -> str:
     return "warn" if facts.loose and facts.mesh_m > LOOSE_M + 1e-6 else "silent"
 
 
-def _ways_out(fact: Fact) -> Iterable[Edit]:
-    """The same net pulled taut."""
+def _ways_out(fact: Fact, facts: Facts) -> Iterable[Edit]:
+    """The same net pulled taut; a net as fine as the law asks."""
+    if facts.law:
+        yield rewrite(fact, {"mesh": "5 mm"})
+        return
     slot = next((slot for slot in fact.slots if slot.name == "hung" and slot.text == "loose"), None)
     if slot is not None:
         yield swap(fact, "loose", "taut")
@@ -127,4 +130,6 @@ RULE = Rule(
     basis="common practice",
     check=check,
     words=words,
+    answered="write the finer mesh, or take the net off",
+    answered_at="stop",
 )

@@ -105,4 +105,5 @@ RULE = Rule(
     basis="common practice",
     check=check,
     words=words,
+    answered="give one of the two a frame of its own",
 )
