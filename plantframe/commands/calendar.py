@@ -9,6 +9,7 @@ from typing import TYPE_CHECKING, Any
 from plantframe.commands.asked import FINE, Refused, one_answer, plan_argument, write_json
 from plantframe.jobs.listing import jobs_of
 from plantframe.paper.calendar import calendar_file, events_of, is_ours
+from plantframe.season.units import plural
 
 if TYPE_CHECKING:
     import argparse
@@ -39,7 +40,8 @@ def run(given: argparse.Namespace, today: date) -> int:
     else:
         _write(Path(given.to), content)
         alarms = sum(event.alarm is not None for event in events)
-        print(f"{given.to}: {len(events)} jobs with a day, {alarms} with an alarm.")
+        still = sum(not event.dropped for event in events)
+        print(f"{given.to}: {plural(still, 'job')} with a day, {alarms} with an alarm.")
     return FINE
 
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from typing import TYPE_CHECKING
 
 from plantframe.frozen import frozen
@@ -33,6 +34,11 @@ class Told:
 QUESTIONS = (
     ("name", "What is the garden called?", False),
     ("place", "Where is it? Latitude and longitude will do, as 52.1 N, 1.4 W", False),
+    (
+        "year",
+        "Which season? As 2027, or 2026-27 in the south; an empty line for the next one",
+        False,
+    ),
     ("last_frost", "When is the last frost, on average? As 6 May, or none", False),
     ("first_frost", "And the first of autumn? As 12 October", False),
     ("people", "Who works there? As Maud, lifts 15 kg; an empty line ends", True),
@@ -42,9 +48,13 @@ QUESTIONS = (
 )
 
 
+GROWN = ("grow runner bean, sow 20 May", "grow runner bean, sow 20 November")  # north, south
+
+
 def first_plan(told: Told, today: date) -> str:
     """The text of a plan. What was not said stands in it as a remark on how to say it."""
-    year = told.year or str(today.year)
+    south = _is_southern(told.place)
+    year = told.year or (_southern_season(today) if south else _northern_season(today))
     lines = [f"garden {_line(told.name) or 'Our Garden'}, {_line(year)}"]
     lines.append(
         f"  place {_line(told.place)}"
@@ -71,9 +81,25 @@ def first_plan(told: Told, today: date) -> str:
     lines += [
         "",
         "(`plantframe pair` with this file says which frame suits each; then a frame goes in so:)",
-        "(`frame Bean Net, net frame, in Long Bed` and under it `grow runner bean, sow 20 May`)",
+        f"(`frame Bean Net, net frame, in Long Bed` and under it `{GROWN[south]}`)",
     ]
     return "\n".join(lines) + "\n"
+
+
+def _is_southern(place: str) -> bool:
+    """Whether a place as typed is south of the equator: 43.5 S, 172.6 E."""
+    return re.search(r"\d\W*(s|south)\b", place.lower()) is not None or place.strip()[:1] == "-"
+
+
+def _northern_season(today: date) -> str:
+    """The season a plan begun on a day is for: from October on it is next year's."""
+    return str(today.year + (today.month >= 10))
+
+
+def _southern_season(today: date) -> str:
+    """The season of a day in the south: it begins in winter and runs over new year."""
+    first = today.year if today.month >= 7 else today.year - 1
+    return f"{first}-{(first + 1) % 100:02d}"
 
 
 def _frost(told: Told) -> str:

@@ -10,11 +10,13 @@ import re
 from pathlib import PurePath
 from typing import TYPE_CHECKING, Final
 
+from plantframe.diary.bowed import bows_of
 from plantframe.diary.lessons import lessons_of
-from plantframe.diary.years import SUFFIX, label_of
+from plantframe.diary.years import SUFFIX, label_of, seasons_of
 from plantframe.frozen import frozen
 from plantframe.jobs.planting import LASTING
 from plantframe.season.entries import entry_of
+from plantframe.season.units import listed
 
 if TYPE_CHECKING:
     from collections.abc import Iterable, Sequence
@@ -71,7 +73,8 @@ def next_plan(reading: Reading, season: Season) -> Carried:
         lines.append("")
     lines.append(f"garden {garden.name or 'Our Garden'}, {label_of(years)}")
     lines += _garden_lines(own)
-    lines += [*_lessons(season), ""]
+    seasons = seasons_of(reading, season.today)
+    lines += [*_lessons(seasons), *_bows(seasons), ""]
     stands: list[str] = []
     down: list[str] = []
     for text in own:
@@ -237,7 +240,11 @@ def _had(bed: str, season: Season) -> list[str]:
     for planting in season.plantings:
         if season.bed_name(planting) == bed and not lives_on(planting.planting):
             grown.setdefault(this, {}).setdefault(planting.name)
-    return [f"  had {plant} in {year}" for year in sorted(grown) for plant in grown[year]]
+    years: dict[str, list[str]] = {}
+    for year in sorted(grown):
+        for plant in grown[year]:
+            years.setdefault(plant, []).append(str(year))
+    return [f"  had {plant} in {', '.join(when)}" for plant, when in years.items()]
 
 
 def _own_had(block: Block) -> list[str]:
@@ -249,13 +256,28 @@ def _own_had(block: Block) -> list[str]:
 
 
 # ---- remarks ------------------------------------------------------------------------------------
-def _lessons(season: Season) -> list[str]:
-    """What was learned, as remarks under the garden."""
-    lines = []
-    for lesson in lessons_of([season]):
+def _lessons(seasons: Sequence[Season]) -> list[str]:
+    """What was learned, this year and before, as remarks under the garden; the same but once."""
+    told: dict[tuple[str, str], str] = {}
+    for lesson in lessons_of(seasons):
         about = f"{lesson.about}: " if lesson.about else ""
-        lines.append(_remark(f"{lesson.season}: {about}{lesson.words}"))
-    return lines
+        line = _remark(f"{lesson.season}: {about}{lesson.words}")
+        told.setdefault((lesson.about, lesson.words.lower()), line)
+    return list(told.values())
+
+
+def _bows(seasons: Sequence[Season]) -> list[str]:
+    """Each pairing under which a bar hung low, with its years, so that it is thought of."""
+    years: dict[tuple[str, str], list[str]] = {}
+    for season in reversed(seasons):
+        for bow in bows_of(season):
+            for plant in bow.plants:
+                when = years.setdefault((plant, bow.kind), [])
+                when += [bow.season] if bow.season not in when else []
+    return [
+        _remark(f"a bar bowed under {plant} on a {kind} in {listed(when)}")
+        for (plant, kind), when in years.items()
+    ]
 
 
 def _came_down(season: Season, down: Sequence[str]) -> list[str]:

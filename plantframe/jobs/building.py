@@ -9,6 +9,7 @@ from typing import TYPE_CHECKING, Final
 
 from plantframe.frozen import frozen, replace
 from plantframe.jobs.cautions import cautions
+from plantframe.jobs.covering import spans_on
 from plantframe.jobs.days import time_of_year, window_of
 from plantframe.jobs.job import (
     BUILD,
@@ -228,7 +229,7 @@ def who_of(frame: Frame, word: str) -> tuple[str, ...]:
 
 # ---- taking down ------------------------------------------------------------------------------
 def add_taking_down(
-    frame: WorkedFrame, after: Sequence[str], ends: Iterable[date | None], out: Drafts
+    frame: WorkedFrame, after: Sequence[str], ends: Iterable[date | None], today: date, out: Drafts
 ) -> tuple[str, ...]:
     """Add what takes it down at the end of its season; nothing where it stays.
 
@@ -238,6 +239,15 @@ def add_taking_down(
     window = _down_window(frame, ends)
     if window is None:
         return ()
+    added = _down(frame, window, after, out)
+    if frame.frame.take_down is None:
+        for _, off in spans_on(frame, today)[1:]:
+            _down(frame, _off(off), (), out)
+    return added
+
+
+def _down(frame: WorkedFrame, window: Window, after: Sequence[str], out: Drafts) -> tuple[str, ...]:
+    """Add the steps of taking it down in their order."""
     steps = [working.step for working in frame.worked.down] if frame.worked else []
     minutes = [working.minutes for working in frame.worked.down] if frame.worked else []
     name, block = frame.frame.name, slug(frame.frame.name)
@@ -282,8 +292,7 @@ def _down_window(frame: WorkedFrame, ends: Iterable[date | None]) -> Window | No
         meant = window_of(frame.frame.take_down)
         return replace(meant, said=f"take down {shown(meant.aim)}" if meant.aim else "")
     if frame.frame.on is not None:
-        off = frame.frame.on.last
-        return Window(off, off, off + timedelta(days=7), f"on to {shown(off)}")
+        return _off(frame.frame.on.last)
     if frame.lasting or frame.stands or frame.structure is None:
         return None
     known = [end for end in ends if end is not None]
@@ -291,6 +300,10 @@ def _down_window(frame: WorkedFrame, ends: Iterable[date | None]) -> Window | No
         return Window()
     end = max(known)
     return Window(end, said="the end of its crop", wanted=end + CLEARING_DAYS)
+
+
+def _off(day: date) -> Window:
+    return Window(day, day, day + timedelta(days=7), f"on to {shown(day)}")
 
 
 def add_putting_on(frame: WorkedFrame, last: Sequence[str], out: Drafts) -> None:

@@ -10,6 +10,7 @@ from plantframe.catalogue.expressions import evaluate
 from plantframe.catalogue.mistakes import ExpressionError
 from plantframe.frozen import replace
 from plantframe.jobs.building import place_of
+from plantframe.jobs.covering import spans_on
 from plantframe.jobs.days import time_of_year
 from plantframe.jobs.job import CARE, PICK, TRAIN, Draft, Job, Window
 from plantframe.jobs.needed import needed
@@ -205,6 +206,7 @@ def add_frame_care(
     frame: WorkedFrame,
     stands: Iterable[str],
     growing: Iterable[tuple[str, Window | None, date | None]],
+    today: date,
     out: Drafts,
 ) -> None:
     """Add what a frame's kind asks for while it stands.
@@ -227,13 +229,27 @@ def add_frame_care(
             draft = replace(draft, job=replace(draft.job, reckoned=due))
         name = out.add(draft)
         out.put(stands, [name])
+        for span in spans_on(frame, today)[1:] if _comes_often(care) else ():
+            # it is on since last year, and wants the same while it is
+            out.add(_frame_round(care, frame, growing, span))
         if _WHILE_GROWING.search(care.season):
             out.put([job for job, _, _ in growing if job], [name])
 
 
+def _comes_often(care: Care) -> bool:
+    """Whether it comes round in weeks or days, while a cover is on."""
+    every = None if _years(care.every) is not None else _every(care.every)
+    often = every is not None and every[1] < SELDOM_DAYS
+    return often and not care.event and not _WHILE_GROWING.search(care.season)
+
+
 def _frame_round(
-    care: Care, frame: WorkedFrame, growing: tuple[tuple[str, Window | None, date | None], ...]
+    care: Care,
+    frame: WorkedFrame,
+    growing: tuple[tuple[str, Window | None, date | None], ...],
+    span: tuple[date, date] | None = None,
 ) -> Draft:
+    """One round of a frame; `span` the days its lights are on, where not the plan's own."""
     structure = frame.structure
     dangers = structure.dangers if structure else ()
     every = None if _years(care.every) is not None else _every(care.every)
@@ -245,8 +261,8 @@ def _frame_round(
             window = Window(min(starts), min(starts)) if starts else None
             until = max((end for _, _, end in growing if end), default=None)
         elif frame.frame.on is not None:
-            window = Window(frame.frame.on.day, frame.frame.on.day)
-            until = frame.frame.on.last
+            begins, until = span or (frame.frame.on.day, frame.frame.on.last)
+            window = Window(begins, begins)
         elif window is not None:
             until = window.not_after
             window = Window(window.not_before, window.not_before)

@@ -82,9 +82,9 @@ def _add_frame(frame: WorkedFrame, today: date, out: Drafts) -> Mapping[str, str
     add_clearing(crops, name, place, out)
     over = [one for crop in crops for one in crop.over]
     ends = [crop.grown.ends for crop in crops]
-    add_taking_down(frame, (*standing.last, *over), ends, out)
+    add_taking_down(frame, (*standing.last, *over), ends, today, out)
     growing = [(crop.placed, crop.grown.in_ground, crop.grown.ends) for crop in crops]
-    add_frame_care(frame, standing.last, growing, out)
+    add_frame_care(frame, standing.last, growing, today, out)
     return standing.steps
 
 

@@ -9,7 +9,7 @@ from plantframe.frozen import frozen, replace
 from plantframe.jobs.days import FreeDays, season_bounds
 from plantframe.jobs.fitting import overfull
 from plantframe.jobs.gathering import gather
-from plantframe.jobs.job import OPEN
+from plantframe.jobs.job import DONE, OPEN, SKIPPED
 from plantframe.jobs.order import in_order, without_circles
 from plantframe.jobs.presumed import as_done, presumed_done
 from plantframe.jobs.timing import AFTERWARDS, Days, Network, last_days, planned_days, ready_days
@@ -17,7 +17,7 @@ from plantframe.jobs.troubles import circles, hurried, misfits
 from plantframe.jobs.works import shared_out
 
 if TYPE_CHECKING:
-    from collections.abc import Collection, Mapping
+    from collections.abc import Collection, Mapping, Sequence
 
     from plantframe.jobs.job import Before, Draft, Job, Trouble
     from plantframe.jobs.sharing import Placed
@@ -98,13 +98,23 @@ def jobs_of(season: Season, wet: Collection[date] = ()) -> Jobs:
         tuple(jobs),
         troubles,
         tuple(drafts.mistakes),
-        tuple(drafts.by_id[name].job for name in order if drafts.by_id[name].state == "done"),
-        tuple(
-            replace(drafts.by_id[name].job, planned=planned[name])
-            for name in order
-            if drafts.by_id[name].state == "skipped"
-        ),
+        _not_listed(DONE, order, drafts.by_id, (planned, last, ready)),
+        _not_listed(SKIPPED, order, drafts.by_id, (planned,)),
         sharing,
+    )
+
+
+def _not_listed(
+    state: str, order: list[str], drafts: Mapping[str, Draft], days: Sequence[Days]
+) -> tuple[Job, ...]:
+    """The jobs that are done, or left out, with the day each was or would have been."""
+    some = [drafts[name] for name in order if drafts[name].state == state]
+    return tuple(
+        replace(
+            draft.job,
+            planned=draft.pinned or next((day for one in days if (day := one[draft.id])), None),
+        )
+        for draft in some
     )
 
 

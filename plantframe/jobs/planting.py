@@ -32,6 +32,10 @@ LASTING: Final = frozenset({"woody", "perennial"})
 FROST_TENDER: Final = frozenset({"tender", "half hardy"})
 HARDENING_DAYS: Final = (7, 10)  # common practice, no source
 # What is sown from a day on is sown within two weeks of it (common practice, no source).
+# When what lasts is planted where nobody gives a day (common practice, no source).
+DORMANT: Final = (
+    "From a pot it goes in whenever the ground is open and moist; bare roots only while it rests"
+)
 UP_IN: Final = timedelta(days=7)  # seed in the ground is out of the frost so long at least
 LATE_SPRING: Final = timedelta(days=120)  # earlier than that is the end of the season before
 SOWN_WITHIN: Final = timedelta(days=14)
@@ -327,6 +331,8 @@ class _Bench:
         planted = self.add(PLANT, "plant-out", f"{does} {own.named}{count}", found.out)
         self.tell(planted, how)
         self.mind_frost(planted, found.out, timedelta(0))
+        if found.lasts and found.out == Window() and not found.worked.garden.frost_none:
+            self.tell(planted, ". ".join(one.rstrip(".") for one in (how, DORMANT) if one))
         if indoors:
             hardened = self.harden()
             self.out.put([sown], [hardened])

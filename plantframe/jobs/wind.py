@@ -6,6 +6,7 @@ from datetime import timedelta
 from typing import TYPE_CHECKING, Final
 
 from plantframe.frozen import frozen
+from plantframe.jobs.covering import spans_on
 from plantframe.jobs.job import BUILD, TAKE_DOWN
 
 if TYPE_CHECKING:
@@ -57,8 +58,9 @@ def _stands(frame: WorkedFrame, jobs: Sequence[Job], day: date) -> bool:
     if not in_use and any(job.planned is None or job.planned > day for job in building):
         return False
     downs = [job.planned for job in down if job.planned is not None]
-    if frame.frame.on is not None and not frame.frame.on.day <= day <= frame.frame.on.last:
-        return False
+    spans = spans_on(frame, day)
+    if spans:
+        return any(first <= day <= last for first, last in spans)
     return not downs or day <= max(downs)
 
 

@@ -60,7 +60,8 @@ def events_of(plan: Plan, jobs: Jobs) -> tuple[Event, ...]:
     name = slug(plan.garden.name or plan.name) or "garden"
     biting = _biting(jobs.jobs)
     found = []
-    for job in (*jobs.jobs, *jobs.skipped):
+    over = {job.id for job in (*jobs.skipped, *jobs.done)}
+    for job in (*jobs.jobs, *jobs.skipped, *jobs.done):
         if job.planned is None:
             continue
         alarm, says = _alarm(job) if job.id in biting else (None, "")
@@ -76,7 +77,7 @@ def events_of(plan: Plan, jobs: Jobs) -> tuple[Event, ...]:
                 job.until if job.every_days else None,
                 alarm,
                 says,
-                dropped=job in jobs.skipped,
+                dropped=job.id in over and job.every_days is None,
             )
         )
     return tuple(found)

@@ -74,7 +74,14 @@ def log_of(site: Site, block: Block) -> LogEntry:
     day, said = _log_day(site, text, block)
     about = ""
     first = re.split(r"[,.:]", said, maxsplit=1)[0].strip()
-    if first and (found := site.names.find(first)):
+    if first and (found := site.names.find(first)) is None:
+        # `Squash Net bar bowed 2 in`: the name, and no comma after it
+        pieces = first.split()
+        heads = (" ".join(pieces[:count]) for count in range(len(pieces) - 1, 0, -1))
+        named = (head for head in heads if naming.key_of(head) in site.names.by_key)
+        first = next((head for head in named if said.startswith(head)), "")
+        found = site.names.find(first) if first else None
+    if first and found:
         about = found
         said = said[len(first) :].lstrip(" ,.:")
         site.before_it_was_built(found, day, block.head)

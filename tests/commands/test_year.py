@@ -214,7 +214,7 @@ def test_start_asks_where_nothing_is_said_and_somebody_is_there(
         def isatty(self) -> bool:
             return True
 
-    lines = ["Elm Yard", "52.1 N, 1.4 W", "6 May", "12 October", "Maud", ""]
+    lines = ["Elm Yard", "52.1 N, 1.4 W", "", "6 May", "12 October", "Maud", ""]
     lines += ["Saturday 6 h", "", "cucumber", ""]
     monkeypatch.setattr(sys, "stdin", Typed("\n".join(lines) + "\n"))
     out = said(capsys, "start", *SPRING)

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from datetime import date
 
+import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
@@ -66,3 +67,20 @@ def test_any_answer_makes_a_text_that_can_be_read(words: str, more: list[str]) -
     text = first_plan(told, TODAY)
     slips_in(text, TODAY)
     assert text.startswith("garden ")
+
+
+@pytest.mark.parametrize(
+    ("place", "today", "year"),
+    [
+        ("52.1 N, 1.4 W", date(2026, 11, 25), "2027"),
+        ("52.1 N, 1.4 W", date(2027, 3, 1), "2027"),
+        ("43.5 S, 172.6 E", date(2027, 3, 1), "2026-27"),
+        ("43.5 S, 172.6 E", date(2027, 8, 1), "2027-28"),
+    ],
+)
+def test_without_a_year_it_is_for_the_next_season_there_is_time_for(
+    place: str, today: date, year: str
+) -> None:
+    text = first_plan(Told(name="Hill", place=place), today)
+    assert text.startswith(f"garden Hill, {year}\n")
+    assert ("November" in text) == ("S" in place)

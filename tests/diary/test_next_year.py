@@ -175,7 +175,18 @@ def test_years_follow_one_another(tmp_path: Path) -> None:
         text = next_plan(reading, Season(plan, date(year, 11, 1))).text
     assert text.count("climbing rose") == 1
     assert [line for line in text.splitlines() if "had" in line] == [
-        f"  had pole bean in {year}" for year in (2027, 2028, 2029)
+        "  had pole bean in 2027, 2028, 2029"
     ]
     assert "built 2027" in text
     assert tmp_path.exists()
+
+
+def test_bars_that_bowed_go_along_as_a_remark_with_their_years() -> None:
+    text = (
+        "garden Hill, 2027\nframe Bean Net, net frame\n  grow pole bean\n"
+        "log 2 August, Bean Net, bar 5 cm low\nlog 9 August, Bean Net, bar 5 cm low\n"
+    )
+    reading = read_input(text)
+    plan, _ = build(reading, TODAY)
+    told = next_plan(reading, Season(plan, TODAY)).text
+    assert "(a bar bowed under pole bean on a net frame in 2027.)" in told

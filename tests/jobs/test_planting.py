@@ -130,3 +130,10 @@ def test_where_there_is_no_frost_what_lasts_is_planted_as_the_rains_set_in() -> 
     wires = "frame Fruit Wires, grape wires\n  grow passionfruit, 3 plants\n"
     job = the(listed(text + wires), "fruit-wires/plant-out-passionfruit")
     assert job.earliest == date(2027, 6, 8)
+
+
+def test_a_rose_without_a_day_is_told_when_roses_are_planted() -> None:
+    text = HEAD + "fence Rose Fence, mortised fence\n  grow climbing rose, 2 plants\n"
+    job = the(listed(text), "rose-fence/plant-out-climbing-rose")
+    assert job.planned is None
+    assert "bare roots only while it rests" in job.how

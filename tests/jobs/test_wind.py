@@ -50,3 +50,12 @@ def test_what_to_look_at_afterwards_is_said() -> None:
     day = date(2027, 8, 10)
     exposed = before_wind(season(text, day), listed(text, day).jobs, day)
     assert [job.id for job in exposed[0].after] == ["bean-net/care-lean"]
+
+
+def test_a_box_whose_lights_are_on_since_autumn_stands_in_the_wind_of_january() -> None:
+    text = (
+        HEAD + "cover Salad Box, cold frame\n  lights 4\n  on 1 October to 15 April\n  built 2020\n"
+    )
+    for day, told in ((date(2027, 1, 20), ["Salad Box"]), (date(2027, 7, 20), [])):
+        exposed = before_wind(season(text, day), listed(text, day).jobs, day)
+        assert [one.frame.frame.name for one in exposed] == told

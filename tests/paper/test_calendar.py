@@ -115,6 +115,15 @@ def test_what_is_left_out_is_taken_out_of_the_calendar() -> None:
     assert event.status.value == "CANCELLED"
 
 
+def test_what_is_done_is_taken_out_and_rings_no_bell() -> None:
+    done = TEXT + "  done weave the bar, 2 May\n"
+    before, after = events(file_of(TEXT)), events(file_of(done))
+    assert set(before) == set(after)
+    event = after["bean-net/bar.2027@hazel-end.plantframe"]
+    assert event.status.value == "CANCELLED"
+    assert "valarm" not in event.contents
+
+
 def test_a_round_repeats_to_its_last_day() -> None:
     event = events(file_of(TEXT))["bean-net/pole-bean-pick.2027@hazel-end.plantframe"]
     days = list(event.rruleset)

@@ -68,6 +68,8 @@ LOG = [
     ("log 3 Jan 2027: 41 degrees, shade cloth on", "2027-01-03", "", 1),
     ("log August 2, 2027, Bean Net, picked 3 lb", "2027-08-02", "Bean Net", 1),
     ("log 2027-08-02 Bean Net: bar 2 in low", "2027-08-02", "Bean Net", 1),
+    ("log 9 Aug. Bean Net bar bowed 2 in", "2027-08-09", "Bean Net", 1),
+    ("log 9 Aug. House martins over the Bean Net", "2027-08-09", "", 0),
 ]
 
 
