@@ -2,11 +2,14 @@
 
 from __future__ import annotations
 
+import math
+
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
 from plantframe.mechanics import connections, fixings
+from plantframe.mechanics.units import IN_M, LBF_N, PSI_PA
 
 gravities = st.floats(0.3, 0.75)
 diameters = st.floats(0.002, 0.006)
@@ -81,3 +84,83 @@ def test_deeper_bite_and_denser_wood_never_hold_less(
 def test_a_nail_too_thick_for_the_table_is_refused() -> None:
     with pytest.raises(ValueError, match="thicker than"):
         connections.nail_yield_pa(0.008)
+
+
+def by_the_general_equation(
+    diameter: float, side: float, main: float, side_pa: float, main_pa: float, yield_pa: float
+) -> dict[str, float]:
+    """The yield modes by another road, in any consistent units, before any reduction.
+
+    AWC Technical Report 12, General Dowel Equations, from memory: the load is the root of a
+    quadratic, with the bearing of each piece along the nail and the nail's own moment.
+    """
+    side_q, main_q, moment = side_pa * diameter, main_pa * diameter, yield_pa * diameter**3 / 6
+
+    def root(a: float, b: float, c: float) -> float:
+        return (-b + math.sqrt(b * b - 4 * a * c)) / (2 * a)
+
+    crushed = side_q * side**2 / 4, main_q * main**2 / 4
+    return {
+        "Im": main_q * main,
+        "Is": side_q * side,
+        "II": root(1 / (4 * side_q) + 1 / (4 * main_q), (side + main) / 2, -sum(crushed)),
+        "IIIm": root(1 / (2 * side_q) + 1 / (4 * main_q), main / 2, -moment - crushed[1]),
+        "IIIs": root(1 / (4 * side_q) + 1 / (2 * main_q), side / 2, -crushed[0] - moment),
+        "IV": root(1 / (2 * side_q) + 1 / (2 * main_q), 0, -2 * moment),
+    }
+
+
+@pytest.mark.parametrize(
+    ("size", "side_in", "main_in", "side_gravity", "main_gravity", "reduction"),
+    [
+        ("6d", 0.75, 1.25, 0.31, 0.67, 2.2),
+        ("10d", 0.5, 1.0, 0.55, 0.36, 2.2),
+        ("20d", 1.5, 2.5, 0.50, 0.42, 2.42),  # by hand: 10 x 0.192 + 0.5
+    ],
+)
+def test_each_way_a_nail_may_give_agrees_with_the_general_equation(
+    size: str,
+    side_in: float,
+    main_in: float,
+    side_gravity: float,
+    main_gravity: float,
+    reduction: float,
+) -> None:
+    diameter = fixings.nail(size).diameter_m
+    given_ = (
+        diameter,
+        side_in * IN_M,
+        main_in * IN_M,
+        connections.bearing_strength_pa(side_gravity),
+        connections.bearing_strength_pa(main_gravity),
+        connections.nail_yield_pa(diameter),
+    )
+    wanted = {mode: load / reduction for mode, load in by_the_general_equation(*given_).items()}
+    assert connections.lateral_modes_n(*given_) == pytest.approx(wanted, rel=1e-9)
+
+
+@pytest.mark.parametrize(
+    ("size", "pounds"), [("10d", 118), ("20d", 170), ("30d", 186), ("40d", 205), ("50d", 211)]
+)
+def test_thick_nails_hold_sideways_what_the_table_is_remembered_to_say(
+    size: str, pounds: float
+) -> None:
+    # NDS, common nails, 1½ in side piece, G 0.50, from memory; its bearing strength is rounded to
+    # 4650 psi.
+    nail = fixings.nail(size)
+    side = 1.5 * IN_M
+    modes = connections.lateral_modes_n(
+        nail.diameter_m,
+        side,
+        nail.length_m - side,
+        4650 * PSI_PA,
+        4650 * PSI_PA,
+        connections.nail_yield_pa(nail.diameter_m),
+    )
+    assert min(modes.values()) / LBF_N == pytest.approx(pounds, abs=0.5)
+
+
+def test_a_spike_a_hair_thicker_than_the_table_is_refused() -> None:
+    assert connections.nail_yield_pa(0.273 * IN_M) == pytest.approx(70000 * PSI_PA)
+    with pytest.raises(ValueError, match="thicker than"):
+        connections.nail_yield_pa(0.274 * IN_M)

@@ -129,3 +129,9 @@ def test_concrete_round_a_post_is_what_the_sum_by_hand_says() -> None:
 def test_a_bed_is_square_when_its_diagonals_are_as_by_hand() -> None:
     assert geometry.diagonal_m(2.44, 1.22) == pytest.approx(2.73, abs=0.005)
     assert geometry.stay_m(3, 4) == pytest.approx(5)
+
+
+def test_a_round_hoop_wants_a_foot_and_its_cover_a_skirt_at_each_side() -> None:
+    # By hand: half a circle of 1 m is 3.1416 m; two feet of 20 cm, two skirts of 30 cm.
+    assert geometry.hoop_rod_m(2, 1) == pytest.approx(math.pi + 0.4)
+    assert geometry.hoop_cover_m(2, 1) == pytest.approx(math.pi + 0.6)

@@ -66,3 +66,18 @@ def test_between_two_printed_rows_the_factor_lies_half_way() -> None:
 def test_a_strip_is_a_simple_beam_one_metre_wide() -> None:
     # By hand: q L² / 8 over t² / 6; 1000 Pa, 0.6 m, 4 mm: 45 N·m over 2.667e-6 m³.
     assert glass.strip_stress_pa(1000, 0.6, 0.004) == pytest.approx(16.875e6)
+
+
+def test_a_pane_under_snow_is_stressed_and_bows_as_the_sum_by_hand_says() -> None:
+    # By hand, 500 Pa on 0.4 by 0.6 m of 4 mm: sides as 1 to 1.5, half-way between the rows 1.4 and
+    # 1.6, so that beta is 0.4851 and alpha 0.0838.
+    # Stress: 0.4851 x 500 x (400 / 4)² = 2.4255 N/mm².
+    assert glass.plate_stress_pa(500, 0.6, 0.4, 0.004) == pytest.approx(2.4255e6, rel=1e-6)
+    # Bow: 0.0838 x 500 x 0.4⁴ / (70e9 x 64e-9) = 1.07264 / 4480 m, a quarter of a millimetre.
+    assert glass.plate_bow_m(500, 0.6, 0.4, 0.004) == pytest.approx(0.239429e-3, rel=1e-5)
+
+
+def test_a_strip_bows_as_a_simple_beam_one_metre_wide() -> None:
+    # By hand: 5 q L⁴ / (384 E I) with I = t³ / 12; 1000 Pa, 0.6 m, 4 mm: I is 5.3333e-9 m⁴, and
+    # 648 over 384 x 373.33 is 4.52 mm.
+    assert glass.strip_bow_m(1000, 0.6, 0.004) == pytest.approx(4.5201e-3, rel=1e-4)

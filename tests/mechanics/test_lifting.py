@@ -73,3 +73,13 @@ def test_a_grip_has_one_of_three_names() -> None:
 
 def test_women_of_the_filter_are_never_asked_more_than_men() -> None:
     assert all(women < men for men, women in lifting.FILTER_KG.values())
+
+
+def test_the_best_lift_of_all_is_the_load_constant() -> None:
+    # NIOSH 1991: close, waist high, a hand's lift, straight, seldom, good grip: 23 kg.
+    assert lifting.recommended_weight_kg(0.25, 0.75, 0.25) == pytest.approx(23)
+
+
+def test_a_lift_that_allows_less_than_a_kilogram_still_has_its_ratio() -> None:
+    # By hand: 0.4 over 0.8.
+    assert lifting.lifting_ratio(0.4, 0.8) == pytest.approx(0.5)

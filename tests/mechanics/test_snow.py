@@ -73,3 +73,10 @@ def test_a_windswept_roof_holds_less_than_a_sheltered_one() -> None:
     open_, sheltered = (snow.roof_pressure_pa(1000, 0.8, exposure) for exposure in (0.8, 1.2))
     assert open_ == pytest.approx(640)
     assert sheltered == pytest.approx(960)
+
+
+def test_seven_tenths_of_the_snow_lies_on_a_plain_flat_roof() -> None:
+    # ASCE 7-16, 7.3: every factor 1.
+    assert snow.flat_pressure_pa(1000) == pytest.approx(700)
+    # EN 1991-1-3, 5.2: every factor but the shape's 1.
+    assert snow.roof_pressure_pa(1000, 0.8) == pytest.approx(800)

@@ -73,3 +73,23 @@ def test_a_small_stick_gains_and_a_more_careful_sum_loses() -> None:
 def test_outside_the_table_there_is_no_factor(service_class: int, load: str) -> None:
     with pytest.raises(ValueError, match=r"service classes|lasts one of"):
         timber_en.duration_factor(service_class, load)
+
+
+def test_a_class_is_named_for_its_strength_in_newtons_a_square_millimetre() -> None:
+    # EN 338: C24 is 24 N/mm², its mean stiffness 11 and the least 7.4 kN/mm².
+    c24 = timber_en.CLASSES["C24"]
+    assert c24.bending_pa == pytest.approx(24e6)
+    assert c24.stiffness_pa == pytest.approx(11e9)
+    assert c24.least_stiffness_pa == pytest.approx(7.4e9)
+
+
+def test_a_small_stick_gains_up_to_seven_hundred_kilograms_a_cubic_metre() -> None:
+    # EN 1995-1-1, 3.2.
+    assert timber_en.size_factor(0.038, 700) == 1.3
+    assert timber_en.size_factor(0.038, 701) == 1
+
+
+def test_the_slender_branch_ends_at_one_and_four_tenths() -> None:
+    # By hand: 1.56 - 0.75 x 1.4 = 0.51; beyond, 1 / 2² is a quarter.
+    assert timber_en.stability_factor(1.4) == pytest.approx(0.51, abs=1e-9)
+    assert timber_en.stability_factor(2) == pytest.approx(0.25)

@@ -75,3 +75,10 @@ def test_grades_come_in_pascals_too() -> None:
 def test_a_piece_used_half_by_each_is_used_up() -> None:
     assert timber_nds.bending_and_tension_ratio(1, 2, 3, 6) == pytest.approx(1)
     assert timber_nds.adjusted_bending_pa(10e6, 1.6, 1.5, 0.85) == pytest.approx(20.4e6)
+
+
+def test_the_effective_length_changes_its_rule_at_seven_depths() -> None:
+    # By hand, 0.2 m deep: 2.06 x 1.38; then 1.63 x 1.4 + 0.6 and 1.63 x 1.5 + 0.6.
+    assert timber_nds.effective_length_m(1.38, 0.2) == pytest.approx(2.8428)
+    assert timber_nds.effective_length_m(7 * 0.2, 0.2) == pytest.approx(2.882)
+    assert timber_nds.effective_length_m(1.5, 0.2) == pytest.approx(3.045)

@@ -7,6 +7,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from plantframe.mechanics import wind_asce
+from plantframe.mechanics.units import FT_M
 
 categories = st.sampled_from(sorted(wind_asce.EXPOSURES))
 
@@ -55,3 +56,24 @@ def test_a_bigger_frame_is_pushed_more(pressure: float, area: float, factor: flo
 def test_outside_the_table_there_is_no_coefficient(solidity: float, member: str) -> None:
     with pytest.raises(ValueError, match=r"open|members"):
         wind_asce.lattice_coefficient(solidity, member)
+
+
+@pytest.mark.parametrize(
+    ("above_sea_ft", "share"),
+    [(1000, 0.96), (2000, 0.93), (3000, 0.90), (4000, 0.865), (5000, 0.83), (6000, 0.80)],
+)
+def test_the_air_thins_as_the_table_is_remembered_to_say(above_sea_ft: float, share: float) -> None:
+    # ASCE 7-16, ground elevation factor, from memory.
+    found = wind_asce.elevation_factor_at(above_sea_ft * FT_M)
+    assert found == pytest.approx(share, abs=0.0051)
+
+
+def test_a_quarter_of_holes_takes_an_eighth_off_a_wall() -> None:
+    # By hand: 1 - 0.25^1.5 = 0.875.
+    assert wind_asce.openings_factor(0.75) == pytest.approx(0.875)
+
+
+def test_on_a_crest_the_wind_presses_by_the_hills_factor_more() -> None:
+    # By hand: 0.613 x 0.85 x 1.44 x 0.85 x 40² = 1020.4 Pa.
+    found = wind_asce.velocity_pressure_pa(40, 0.85, topography_factor=1.44)
+    assert found == pytest.approx(1020.4, abs=0.05)

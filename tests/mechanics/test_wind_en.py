@@ -59,3 +59,11 @@ def test_corners_never_make_it_worse(zone: str) -> None:
 def test_outside_the_table_there_is_no_coefficient(zone: str, solidity: float) -> None:
     with pytest.raises(ValueError, match=r"zones|table"):
         wind_en.wall_coefficient(zone, 5, solidity)
+
+
+def test_between_the_printed_walls_the_coefficient_lies_half_way() -> None:
+    # By hand: 4 lies between 3 (2.3) and 5 (2.9); one tenth open, half-way to 1.2.
+    assert wind_en.wall_coefficient("A", 4) == pytest.approx(2.6)
+    assert wind_en.wall_coefficient("A", 4, 0.9) == pytest.approx(1.9)
+    with pytest.raises(ValueError, match="table"):
+        wind_en.wall_coefficient("A", 4, 0.79)

@@ -116,3 +116,13 @@ def test_a_higher_gauge_is_a_thinner_wire() -> None:
     assert diameters == sorted(diameters, reverse=True)
     with pytest.raises(ValueError, match="give its thickness"):
         wire.gauge_diameter_m(3)
+
+
+def test_a_wires_stiffness_is_its_area_times_that_of_steel() -> None:
+    # By hand: 3 mm thick, 7.0686 mm², at 200 kN/mm²: 1413.7 kN.
+    assert wire.wire_stiffness_n(0.003, 200e9) == pytest.approx(1413.7e3, rel=1e-4)
+
+
+def test_the_ends_feel_pull_and_half_the_load_as_two_sides_of_a_triangle() -> None:
+    # By hand, sides as 3, 4 and 5: 400 N level, half of 200 N/m over 3 m.
+    assert wire.end_pull_n(200, 3, 400) == pytest.approx(500)
