@@ -195,10 +195,17 @@ def row_lines(ground: Ground, shown: Shown) -> list[str]:
     ]
     if ground.runs_deg is None:
         lines.append("The plan does not say which way the bed runs, so there is no compass.")
+    placed = {row.name for row in ground.rows if row.placed}
+    loose = []
     for one, other, shared in overlaps(ground):
-        lines.append(
-            f"{one} and {other} share {shown.length(shared)} of the bed where the plan puts them."
-        )
+        if {one, other} <= placed:
+            length = shown.length(shared)
+            lines.append(f"{one} and {other} share {length} of the bed where the plan puts them.")
+        else:
+            loose += [name for name in (one, other) if name not in placed]
+    if loose:
+        names = ", ".join(dict.fromkeys(loose))
+        lines.append(f"No free stretch is left for: {names}.")
     unknown = [one.name for one in ground.beside if not one.corners]
     if unknown:
         lines.append(f"How far off is not said: {', '.join(unknown)}.")

@@ -11,7 +11,16 @@ from plantframe.paper.drawing import BOLD, FINE, SMALL_MM, Drawing, stacked, tex
 from plantframe.paper.scale import scale_for
 from plantframe.paper.subject import CUT_AT_BENCH
 from plantframe.paper.text import folded
-from plantframe.paper.views import LEVEL, Sight, draw, extent_of, seen, stands_at_wall
+from plantframe.paper.views import (
+    LEVEL,
+    UPRIGHT_WORDS,
+    Sight,
+    draw,
+    extent_of,
+    seen,
+    stands_at_wall,
+    uprights,
+)
 
 if TYPE_CHECKING:
     from collections.abc import Mapping, Sequence
@@ -34,7 +43,6 @@ MOST_LABELS: Final = 5
 CUT_TO_M: Final = 0.01
 MOST_COURSES: Final = 6
 COURSES: Final = frozenset({"wire", "wood", "twine", "strip"})
-UPRIGHT_WORDS: Final = frozenset({"posts", "end posts"})
 
 
 @frozen
@@ -172,6 +180,8 @@ def _labels(
         for row, line in enumerate(lines):
             drawing.text((middle, (row + 1) * LABEL_LINE_MM - 0.7), line, anchor="middle")
         pieces = [spot for found, _, spot in seen(subject, view) if found == name]
+        if view != "top":  # what is in sight before what is buried
+            pieces = [spot for spot in pieces if max(spot.y) > LEVEL] or pieces
         target = min(
             (_aim(spot, view, sight, middle, place) for spot in pieces),
             key=lambda point: abs(point[0] - middle),
@@ -228,12 +238,7 @@ def _front_dimensions(drawing: Drawing, subject: Subject, sight: Sight) -> None:
 
 def _uprights(subject: Subject) -> list[tuple[Pieces, Placed]]:
     """What stands in the ground, from left to right."""
-    found = [
-        (pieces, place)
-        for _, pieces, place in seen(subject, "front")
-        if pieces.part.section in UPRIGHT_WORDS and place.as_ == "line"
-    ]
-    return sorted(found, key=lambda pair: pair[1].x[0])
+    return sorted(uprights(subject), key=lambda pair: pair[1].x[0])
 
 
 def _heights(

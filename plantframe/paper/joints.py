@@ -172,7 +172,9 @@ def _hole_words(subject: Subject, nails: Material, pin: str) -> str:
     nail = nails.sizes.get(pin, {}).get("thickness")
     bench = subject.shown.bench
     if pin == USUAL_PIN and hole is not None and hole.low and hole.high:
-        return f"hole {bench(hole.low)} to {bench(hole.high)} for a {pin} nail as the pin"
+        low, high = bench(hole.low), bench(hole.high)
+        wide = low if low == high else f"{low} to {high}"
+        return f"hole {wide} for a {pin} nail as the pin"
     if nail is not None:
         return f"hole a little wider than the {pin} nail that is the pin ({bench(nail.usual)})"
     return f"hole a little wider than the pin ({pin})"

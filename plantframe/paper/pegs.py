@@ -6,8 +6,7 @@ import math
 from typing import TYPE_CHECKING, Final
 
 from plantframe.frozen import frozen
-from plantframe.paper.elevation import UPRIGHT_WORDS
-from plantframe.paper.views import LEVEL, seen
+from plantframe.paper.views import LEVEL, UPRIGHT_WORDS, seen, uprights
 
 if TYPE_CHECKING:
     from collections.abc import Callable
@@ -80,11 +79,7 @@ def corners_m(subject: Subject) -> tuple[float, float] | None:
 
 def plumb_row(subject: Subject) -> list[float]:
     """Where upright posts stand along one row, m; empty where they lean or there are none."""
-    places = [
-        place
-        for _, pieces, place in seen(subject, "front")
-        if pieces.part.section in UPRIGHT_WORDS and place.as_ == "line"
-    ]
+    places = [place for _, place in uprights(subject)]
     if any(abs(place.x[1] - place.x[0]) > LEVEL for place in places):
         return []
     return sorted({round(place.x[0], 3) for place in places})

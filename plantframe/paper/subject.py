@@ -92,7 +92,8 @@ class Subject:
     def piece_words(self, name: str, pieces: Pieces, *, counted: bool = True) -> str:
         """A part as a line of a list: `3 posts, 2x2, 8 ft`."""
         size = self._to_buy_by(pieces.size)
-        bought = bool(size) and pieces.part.of not in CUT_AT_BENCH
+        whole = pieces.part.of in SHEETS and pieces.breadth_m is not None
+        bought = bool(size) and (whole or pieces.part.of not in CUT_AT_BENCH)
         if bought and counted:
             said = [part_words(pieces.count, name, pieces.part.of, size)]
         else:

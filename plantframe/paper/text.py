@@ -6,6 +6,7 @@ Names and remarks come from plans as somebody typed them; every one of them goes
 from __future__ import annotations
 
 import html
+import re
 import unicodedata
 from typing import Final
 
@@ -28,6 +29,10 @@ WIDTHS_EM: Final = {
 }
 WIDTH_OF: Final = {letter: width for width, letters in WIDTHS_EM.items() for letter in letters}
 USUAL_EM, CAPITAL_EM, WIDEST_EM = 0.64, 0.75, 1.05
+# `2.4 m`, `38 × 38 mm`, `6 ft 6 in`: read as one.
+_TOGETHER: Final = re.compile(
+    r"\d[^\s,;]*(?: [×x] \d[^\s,;]*)*(?: (?:mm|cm|m|ft|in|kg|lb)\b(?: \d[^\s,;]* in\b)?)\S*|\S+"
+)
 BOLD: Final = 1.14  # how much wider bold letters are
 
 
@@ -65,10 +70,13 @@ def _letter_em(letter: str) -> float:
 
 
 def folded(text: str, room_em: float) -> list[str]:
-    """A text in lines of at most so many letter heights; a word too long for one is cut."""
+    """A text in lines of at most so many letter heights; a word too long for one is cut.
+
+    A figure stays with its unit, and the sides of a section with each other.
+    """
     lines: list[str] = []
     line = ""
-    for word in text.split():
+    for word in _words(text, room_em):
         longer = f"{line} {word}" if line else word
         if width_em(longer) <= room_em:
             line = longer
@@ -81,6 +89,14 @@ def folded(text: str, room_em: float) -> list[str]:
             lines.append(line[:take])
             line = line[take:]
     return [*lines, line] if line or not lines else lines
+
+
+def _words(text: str, room_em: float) -> list[str]:
+    """The words of a text; a figure and its unit are one where they fit in a line."""
+    out: list[str] = []
+    for word in _TOGETHER.findall(text):
+        out += [word] if width_em(word) <= room_em else word.split()
+    return out
 
 
 def _fitting(word: str, room_em: float) -> int:

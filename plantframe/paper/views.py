@@ -20,6 +20,7 @@ NET: Final = Pen(0.1)
 FINEST_MESH_MM: Final = 1.6  # on paper; a closer one is drawn as close as this
 THINNEST_MM: Final = 0.6  # a stick thinner than this on paper is one line
 GROUND_BEYOND_MM: Final = 5.0
+UPRIGHT_WORDS: Final = frozenset({"posts", "end posts"})
 LEVEL: Final = 1e-6
 AT_WALL: Final = frozenset({"wall", "elsewhere"})
 WALL_MM: Final = 3.0  # how much of a wall is drawn
@@ -77,6 +78,17 @@ def seen(subject: Subject, view: str) -> Iterator[tuple[str, Pieces, Placed]]:
             for place in pieces.places:
                 if place.view == view and (place.as_ == "area") == surface:
                     yield name, pieces, place
+
+
+def uprights(subject: Subject) -> list[tuple[Pieces, Placed]]:
+    """What stands in the ground as seen from the front; props and braces on it are none of them."""
+    found = [
+        (name, pieces, place)
+        for name, pieces, place in seen(subject, "front")
+        if pieces.part.section in UPRIGHT_WORDS and place.as_ == "line"
+    ]
+    buried = {name for name, _, place in found if min(place.y) < -LEVEL}
+    return [(pieces, place) for name, pieces, place in found if not buried or name in buried]
 
 
 def extent_of(subject: Subject, view: str) -> Extent | None:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from plantframe.catalogue import reading as catalogue
-from plantframe.paper.pegs import pegs_of, ring_m
+from plantframe.paper.pegs import pegs_of, plumb_row, ring_m
 from plantframe.paper.squareness import checks_of
 from plantframe.paper.subject import Subject, subject_of_kind
 from plantframe.season.units import Shown
@@ -66,3 +66,16 @@ def test_a_ring_of_upright_stakes_is_no_ring_of_leaning_poles() -> None:
 def test_cloth_on_the_ground_has_no_pegs_of_its_own() -> None:
     assert pegs_of(kind("row cover")) is None
     assert checks_of(kind("row cover")) == ()
+
+
+def test_a_prop_under_a_bar_and_a_brace_at_an_end_are_no_posts_to_set_out() -> None:
+    propped = subject(
+        HEAD
+        + "frame Long Net, net frame\n  bays 3 of 5 ft\n  posts 2x4, 9 ft, 24 in down\n  prop\n",
+        "Long Net",
+    )
+    braced = subject(HEAD + "frame Love Apples, stakes and twine, 13 ft long\n", "Love Apples")
+    assert len(plumb_row(propped)) == 4  # posts = bays + 1
+    assert "prop" in propped.worked.pieces
+    assert len(plumb_row(braced)) == braced.figure("posts.count")
+    assert "end brace" in braced.worked.pieces
