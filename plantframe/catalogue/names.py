@@ -106,9 +106,9 @@ def singular_forms(text: str) -> tuple[str, ...]:
 
 
 def _singulars(word: str) -> list[str]:
-    """What a word may be one of: tomatoes, berries, leaves, squashes, beans, peas."""
+    """What a word may be one of: tomatoes, chillies, berries, leaves, squashes, beans, peas."""
     forms = [word]
-    for ending, short in (("ies", "y"), ("ves", "f"), ("oes", "o"), ("s", "")):
+    for ending, short in (("ies", "y"), ("ves", "f"), ("es", ""), ("s", "")):
         if word.endswith(ending) and len(word) > len(ending) + 1:
             forms.append(word[: -len(ending)] + short)
     if word.endswith(("shes", "ches", "xes", "sses")):

@@ -781,6 +781,15 @@ def test_what_is_sown_for_the_frame_has_time_to_grow() -> None:
         ("courgette", {"climbing squash", "bush courgette"}),
         ("raspberries", {"summer raspberry", "autumn raspberry"}),
         ("kiwi", {"hardy kiwi", "kiwifruit"}),
+        ("haricot beans", {"bush bean", "pole bean"}),
+        ("marrows", {"bush courgette", "climbing squash"}),
+        ("sugar snaps", {"short snap pea", "tall snap pea"}),
+        ("mange-tout", {"short mangetout", "tall mangetout"}),
+        ("petit pois", {"short pea", "tall pea"}),
+        ("yams", {"Chinese yam", "sweet potato"}),  # a sweet potato in American shops
+        ("passion flower", {"blue passion flower", "maypop"}),
+        ("plum tomatoes", {"bush tomato", "tall tomato"}),
+        ("hydrangea", {"climbing hydrangea", "hydrangea vine"}),
     ],
 )
 def test_a_name_that_means_several_plants_is_asked_about(typed: str, several: set[str]) -> None:
@@ -804,6 +813,17 @@ def test_a_name_that_means_several_plants_is_asked_about(typed: str, several: se
         ("mâche", "corn salad"),
         ("lamb's lettuce", "corn salad"),
         ("Clematis montana", "mountain clematis"),
+        ("fava", "broad bean"),
+        ("Hokkaido", "winter squash"),
+        ("gem squashes", "winter squash"),
+        ("honeydew", "melon"),
+        ("chillies", "pepper"),
+        ("corn", "sweet corn"),
+        ("romaine", "lettuce"),
+        ("cavolo nero", "kale"),
+        ("silverbeet", "chard"),
+        ("viticella", "late clematis"),
+        ("christophene", "chayote"),
     ],
 )
 def test_the_other_names_of_a_plant_lead_to_it(typed: str, entry: str | None) -> None:
