@@ -112,6 +112,8 @@ def head_parts(
 
 def _uncommaed(declared: BlockWord, part: Phrase) -> tuple[Phrase, ...]:
     """A phrase of a head, parted where a comma was left out: `4 ft x 16 ft runs east-west`."""
+    if len(part.items) < 3 or not match(declared.shape, [part]).leftovers:
+        return (part,)
     for place in range(1, len(part.items)):
         tail = replace(part, items=part.items[place:])
         fact, count = find_fact(tail.words, declared.word)

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+import re
 from typing import TYPE_CHECKING
 
 from plantframe.commands.main import main
@@ -31,7 +32,20 @@ def test_harm_is_told_with_where_it_is_from(capsys: pytest.CaptureFixture[str]) 
     assert "Mind: Poisonous: toxic to people and animals" in out
     assert "Mind: Strangles:" in out
     assert "Mind: Invasive in eastern United States" in out
-    assert "(published: " in out.split("Mind:", 1)[1]
+    harm = out.split("Mind:", 1)[1]
+    assert "(published [" in harm
+    mark = harm.split("(published ", 1)[1].split("]", 1)[0] + "]"
+    assert f"{mark} " in harm.split("Published in", 1)[1]
+
+
+def test_sources_are_numbered_as_they_are_named_and_told_once_at_the_foot(
+    capsys: pytest.CaptureFixture[str],
+) -> None:
+    page, foot = said(capsys, "facts", "runner bean").split("Published in", 1)
+    marks = list(dict.fromkeys(re.findall(r"\[\d+\]", page)))
+    assert marks == [f"[{number}]" for number in range(1, len(marks) + 1)]
+    assert re.findall(r"\[\d+\]", foot) == marks
+    assert foot.count("The movements and habits of climbing plants") == 1
 
 
 def test_care_says_when_and_how_often_in_plain_words(capsys: pytest.CaptureFixture[str]) -> None:
