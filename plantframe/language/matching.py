@@ -198,13 +198,17 @@ class _Matching:
         return None
 
     def links(self, phrase: Phrase, at: int) -> bool:
-        """Whether a word here only links to something known after it: `children 3 and 6`."""
+        """Whether a word here only links to something known after it: `children 3 and 6`.
+
+        Or to one more of what may be several: `built by Nell and Odo`.
+        """
         if word_at(phrase, at) not in _LINKS:
             return False
         return any(
             _fit(pattern, 0, phrase, at + 1) is not None
             for number, pattern in enumerate(self.ordered)
-            if not pattern.greedy and number not in self.used
+            if number not in self.used
+            and (not pattern.greedy or (pattern.repeats and not pattern.catches_all))
         )
 
     def counts(self, phrase: Phrase, at: int) -> bool:

@@ -7,6 +7,7 @@ import pytest
 from plantframe.advice.engine import cases_file, rules
 from plantframe.advice.findings import severity
 from plantframe.answers.offers import cures, offers_for
+from plantframe.commands.why import of_finding
 from plantframe.language.edits import apply
 from tests.advice.cases import Case, all_cases, cases_of
 
@@ -116,3 +117,25 @@ def test_ok_sets_that_rule_aside_and_no_other(case: Case) -> None:
         gone = before_keys - after_keys
         assert {key[0] for key in gone} == {found.rule.name}
         assert after_keys <= before_keys
+
+
+@pytest.mark.parametrize("case", FIRING, ids=_name)
+def test_the_working_has_four_lines_and_more_to_say_than_what_it_rests_on(case: Case) -> None:
+    answers = case.answers()
+    for found in case.found():
+        working = of_finding(answers, found)
+        lines = (working.told, working.assumed, working.sum, working.source)
+        assert all(line.strip(" .") for line in lines)
+        assert working.sum.strip(" .").lower() not in {"common practice", "estimate", "sum"}
+        assert found.rule.basis in working.source
+        assert bool(working.aside) is not bool(found.answered)
+        if found.level in {"warn", "stop"}:
+            assert found.words(answers.shown).if_ignored
+
+
+@pytest.mark.parametrize("case", FIRING, ids=_name)
+def test_a_warning_has_a_way_out(case: Case) -> None:
+    answers = case.answers()
+    for found in case.found():
+        if found.level != "note":
+            assert offers_for(answers, found, 1) or found.finding.ways

@@ -113,7 +113,10 @@ def words(facts: Facts, _shown: Shown) -> Words:
         if_ignored="Pods and fruit left to ripen stop the plant from setting more.",
         told=f"Away {day(facts.first)} to {day(facts.last)}.",
         assumed="About six weeks of picking from the first on.",
-        sum="Common practice.",
+        sum=(
+            f"{facts.days} days of picking missed; said of more than {MISSED_DAYS}, and of "
+            f"crops picked every {OFTEN_DAYS:.0f} days or oftener."
+        ),
     )
 
 

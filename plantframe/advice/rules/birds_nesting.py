@@ -125,7 +125,10 @@ def words(facts: Facts, _shown: Shown) -> Words:
         if_ignored="The brood is lost. Look first, and leave it alone where there is a nest.",
         told=f"`{facts.task}`, {day(facts.when)}.",
         assumed="That nobody has looked yet; local law goes before this.",
-        sum="Common practice.",
+        sum=(
+            f"{day(facts.when)} against {first} to {last}; said of hedges and of climbers that "
+            "keep their leaves or grow thick."
+        ),
     )
 
 

@@ -89,7 +89,7 @@ def words(facts: Facts, _shown: Shown) -> Words:
         if_ignored="Every year there is more of it, and more of the wall comes off with it.",
         told=f"{opening(facts.plant)}, {facts.wall}, {facts.surface}.",
         assumed="On sound, unpainted masonry it does little harm.",
-        sum="Common practice.",
+        sum="Said of plants that cling by themselves, on wood, paint and cracked masonry.",
     )
 
 

@@ -95,7 +95,7 @@ def words(facts: Facts, shown: Shown) -> Words:
         if_ignored=f"{opening(listed(facts.plants))} may freeze through and not come back.",
         told=f"Normal low {MONTHS[facts.month - 1]} {low}; glass lights.",
         assumed="A clear, still night; lights that fit well.",
-        sum="Common practice.",
+        sum=f"{low}, and {degrees} kept off, against the cold that each plant comes through.",
     )
 
 

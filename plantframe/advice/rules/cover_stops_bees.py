@@ -106,7 +106,7 @@ def words(facts: Facts, _shown: Shown) -> Words:
         if_ignored="The flowers drop, and there is no fruit.",
         told=f"On until {day(facts.off)}.",
         assumed=f"{opening(facts.plant)} flowers two weeks or more before the first picking.",
-        sum="Common practice.",
+        sum=f"{day(facts.flower)} against {day(facts.off)}; said of crops that bees must visit.",
     )
 
 

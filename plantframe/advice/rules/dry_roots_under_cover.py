@@ -87,7 +87,7 @@ def words(facts: Facts, shown: Shown) -> Words:
         ),
         if_ignored="Seedlings stop growing and bolt before anybody sees that the soil is dry.",
         told="No task or note speaks of water.",
-        sum="Common practice.",
+        sum="Said of the first cover in the plan that something grows under, unwatered.",
     )
 
 

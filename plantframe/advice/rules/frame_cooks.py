@@ -83,7 +83,7 @@ def words(facts: Facts, shown: Shown) -> Words:
         ),
         if_ignored="Heat kills more under glass than cold does: the seedlings are dead by noon.",
         told="No line `vent opened by`.",
-        sum="Common practice.",
+        sum="Said of glass and film that want opening by day; air goes through fabric and net.",
     )
 
 

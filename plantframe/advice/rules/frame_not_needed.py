@@ -60,7 +60,7 @@ def words(facts: Facts, _shown: Shown) -> Words:
         says=f"{opening(facts.plant)} on {facts.frame}: it stands by itself and wants no support.",
         if_ignored="The work and the wood are spent for nothing.",
         told=f"{opening(facts.plant)} on {facts.frame}, {facts.kind}.",
-        sum="Common practice.",
+        sum="Said where every plant on a frame stands by itself in wind and in rich soil too.",
     )
 
 

@@ -110,7 +110,7 @@ def words(facts: Facts, shown: Shown) -> Words:
         says=f"{says} Steeper than {MOST_DEG:.0f}° lights do not lie well.",
         if_ignored="They slide off, and there is more air inside than the sun can warm.",
         told=f"Back and front boards of {facts.cover}.",
-        sum="Common practice.",
+        sum=f"{facts.slope_deg:.0f}° against {MOST_DEG:.0f}°.",
     )
 
 

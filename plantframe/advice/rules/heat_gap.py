@@ -104,7 +104,10 @@ def words(facts: Facts, shown: Shown) -> Words:
         if_ignored="It stands green and bears nothing until it is cooler.",
         told=f"Normal high {MONTHS[facts.month - 1]} {shown.warmth(facts.high_c)}.",
         assumed="Flowers from three weeks before the first picking on.",
-        sum="Common practice.",
+        sum=(
+            f"{shown.warmth(facts.high_c)} against {bears}; said where most days of flowering are "
+            "hotter than that."
+        ),
     )
 
 

@@ -110,7 +110,10 @@ def words(facts: Facts, shown: Shown) -> Words:
         ),
         if_ignored=ignored if facts.feet else "It runs to seed or dries up early.",
         told=f"{opening(facts.plant)} on {facts.wall}, which faces the noon sun.",
-        sum="Common practice.",
+        sum=(
+            "Said of walls of brick, stone and the like that face the noon sun, and of plants "
+            "that are content with half a day of it."
+        ),
     )
 
 

@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
+from functools import partial
 from typing import TYPE_CHECKING
 
+from plantframe.advice.edits import set_fact
 from plantframe.advice.findings import Finding, Rule, Words
 from plantframe.frozen import frozen
 from plantframe.season.units import listed, plural
@@ -12,6 +14,7 @@ from plantframe.season.work import marked, steps_of
 if TYPE_CHECKING:
     from collections.abc import Iterable
 
+    from plantframe.language.edits import Edit
     from plantframe.season.frames import WorkedFrame
     from plantframe.season.season import Season
     from plantframe.season.units import Shown
@@ -59,6 +62,7 @@ def check(frame: WorkedFrame, _season: Season) -> Iterable[Finding]:
             alone,
         ),
         by=frame.wanted_by,
+        candidates=partial(_ways_out, frame, who),
         ways=tuple(_ways(wanted)),
     )
 
@@ -72,6 +76,13 @@ def _one_person(frame: WorkedFrame) -> tuple[str, bool]:
         return (names[0], True) if len(names) == 1 and known else ("", False)
     people = frame.garden.people
     return (people[0].name, False) if len(people) == 1 else ("", False)
+
+
+def _ways_out(frame: WorkedFrame, who: str) -> Iterable[Edit]:
+    """Somebody else of the garden helps."""
+    for person in frame.garden.people:
+        if person.name and person.name != who:
+            yield set_fact(frame.frame, "built by", f"built by {who} and {person.name}")
 
 
 def _ways(wanted: list[FrameStep]) -> Iterable[str]:
@@ -94,8 +105,12 @@ def words(facts: Facts, _shown: Shown) -> Words:
     )
     want = "wants" if len(facts.jobs) == 1 else "want"
     return Words(
-        says=f"{facts.frame}: {jobs} {want} {hands}, and there is only {facts.who}.",
-        if_ignored="" if facts.alone else "It is let go of half way, and somebody is under it.",
+        says=f"{facts.frame}: {jobs} {want} {hands}, and {facts.who} is alone.",
+        if_ignored=(
+            "Without a helper it slips half way, and is begun again."
+            if facts.alone
+            else "It is let go of half way, and somebody is under it."
+        ),
         told=f"{facts.who} builds it.",
         sum="How many hands a job wants: common practice.",
     )

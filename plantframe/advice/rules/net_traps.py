@@ -102,7 +102,7 @@ def words(facts: Facts, shown: Shown) -> Words:
             says=f"{facts.frame}: a climbing net wants to be taut, and down in autumn.",
             if_ignored="Birds and hedgehogs are caught in slack net.",
             told="The net hangs loose.",
-            sum="Common practice.",
+            sum="Said of loose nets; a taut one throws a bird off.",
         )
     if facts.law:
         says = (
@@ -118,7 +118,7 @@ def words(facts: Facts, shown: Shown) -> Words:
         says=says,
         if_ignored="Birds, bats and snakes hang in it and die there.",
         told=f"Mesh {mesh}{', loose' if facts.loose else ''}.",
-        sum="Common practice; local law goes before it.",
+        sum=f"{mesh} against {shown.bench(LOOSE_M)} loose; local law goes before it.",
     )
 
 

@@ -148,7 +148,7 @@ def words(facts: Facts, _shown: Shown) -> Words:
             ),
             if_ignored="You carry the wood back to the house, or run a cord over wet grass.",
             told=f"Power: {facts.power}.",
-            sum="Common practice.",
+            sum=f"What the job is done with, against power at {facts.power}.",
         )
     tools = listed([f"{'an' if tool[:1] in 'aeiou' else 'a'} {tool}" for tool in facts.tools])
     want = "want" if len(facts.names) > 1 else "wants"

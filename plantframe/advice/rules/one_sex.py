@@ -92,7 +92,7 @@ def words(facts: Facts, _shown: Shown) -> Words:
         if_ignored="It grows and flowers, and sets no fruit.",
         told=f"{opening(facts.plant)}, {who}.",
         assumed="That no neighbour has a male close by.",
-        sum="Common practice.",
+        sum="Said of kinds whose plants are male or female, where the plan has no male.",
     )
 
 

@@ -151,13 +151,21 @@ def words(facts: Facts, _shown: Shown) -> Words:
         says = f"{says} So with {listed(shown)}."
     ignored = (
         "If any is eaten, ring a doctor or the poison line at once, with a piece of it in hand."
+        if first.grave
+        else "It is found out by whoever rubs an eye after weeding."
+        if first.kind == "irritant"
+        else "Small hands taste what they see picked."
     )
     return Words(
         says=says,
-        if_ignored=ignored if first.grave else "",
+        if_ignored=ignored,
         told=f"{facts.who[:1].upper()}{facts.who[1:]}.",
         assumed="",
-        sum="From a printed list of plants." if first.published else "Common practice.",
+        sum=(
+            f"{name} is on a printed list of harmful plants: `plantframe facts` names it."
+            if first.published
+            else f"{name} is commonly held to be harmful; no print is named for it."
+        ),
     )
 
 

@@ -93,7 +93,7 @@ def words(facts: Facts, _shown: Shown) -> Words:
         ),
         if_ignored="Somebody picks the wrong ones, a child or a guest before anybody else.",
         told=f"{opening(facts.flower)} and {facts.crop} on {facts.frame}.",
-        sum="Common practice.",
+        sum="Said of a poisonous plant with pods beside a climber grown for its pods.",
     )
 
 

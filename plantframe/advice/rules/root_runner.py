@@ -103,7 +103,7 @@ def words(facts: Facts, shown: Shown) -> Words:
         ),
         if_ignored=f"It comes up all over {facts.bed} by the second summer.",
         told=f"{opening(facts.plant)} on {facts.holder}; {facts.crop} in {facts.bed}.",
-        sum="Common practice.",
+        sum=f"{opening(run)} a year, and less than {shown.length(NEAR_M)} to a yearly crop.",
     )
 
 

@@ -88,7 +88,10 @@ def words(facts: Facts, shown: Shown) -> Words:
         if_ignored="That half of the bed ripens late.",
         told=f"{facts.frame} in {facts.bed}, east to west.",
         assumed="A row in the middle of its bed; level ground.",
-        sum="Common practice.",
+        sum=(
+            f"Said of rows from {shown.length(TALL_M)} up, where what stands low in the bed wants "
+            f"{SUN_H:.0f} hours of sun."
+        ),
     )
 
 

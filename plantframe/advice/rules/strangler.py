@@ -93,7 +93,7 @@ def words(facts: Facts, _shown: Shown) -> Words:
         ),
         if_ignored="In a few years the pipe or rail is flattened or pulled off its fixings.",
         told=f"{opening(facts.plant)} on {facts.holder}, {facts.near}.",
-        sum="Common practice.",
+        sum="Said of twiners that thicken year by year, near a pipe, gutter or rail.",
     )
 
 

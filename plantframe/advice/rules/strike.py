@@ -96,7 +96,7 @@ def words(facts: Facts, _shown: Shown) -> Words:
         ),
         if_ignored="Steel splits and mushrooms the tops, and the pin hole is gone.",
         told=f"Tools: {facts.tool}.",
-        sum="Common practice.",
+        sum="Steel on the end of wood; a mallet of wood, rubber or plastic spares it.",
     )
 
 

@@ -111,7 +111,7 @@ def words(facts: Facts, shown: Shown) -> Words:
         ),
         if_ignored=f"A hole takes an hour and more; after {wants} it takes ten minutes.",
         told=f"Ready in {MONTHS[facts.month - 1]}.",
-        sum="Common practice.",
+        sum="Its month against those in which such ground is hard or frozen.",
     )
 
 

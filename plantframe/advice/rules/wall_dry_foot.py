@@ -123,7 +123,7 @@ def words(facts: Facts, shown: Shown) -> Words:
         ),
         if_ignored="It sits still for years, mildews, and dies in the first drought.",
         told=f"{opening(facts.plant)}, {under}.",
-        sum="Common practice.",
+        sum=f"Said nearer than {shown.length(LEAST_M)}, and under eaves past the hole.",
     )
 
 

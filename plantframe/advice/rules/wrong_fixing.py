@@ -68,8 +68,9 @@ def words(facts: Facts, _shown: Shown) -> Words:
             f"{facts.frame}: {facts.screws} screws rust and snap in wet {facts.wood}. Practice "
             "differs: some renew them after four or five years; coated or stainless ones stay."
         ),
+        if_ignored="Heads snap off when they are next undone, and the joint has no hold.",
         told=f"{facts.screws} screws, {facts.wood}.",
-        sum="Common practice.",
+        sum="Said of plain steel in woods that eat it, on what is to stay over two years.",
     )
 
 
