@@ -6,7 +6,7 @@ from typing import TYPE_CHECKING, Final
 
 from plantframe.mechanics.ranges import Range
 from plantframe.season.plantings import as_range
-from plantframe.season.units import Shown, plural, two_figures
+from plantframe.season.units import FOOT_M, LB_KG, Shown, plural, two_figures
 
 if TYPE_CHECKING:
     from plantframe.catalogue.entries import Plant
@@ -38,11 +38,26 @@ def amounts(entry: Plant, garden: Garden | None, count: int | None = None) -> st
         return text
     low, high = (one * household / bears.middle for one in EATEN_KG)
     plants = f"{low * per_m.middle:.0f} to {high * per_m.middle:.0f}"
+    people = plural(household, "person", "people")
     return (
-        f"{text} For {plural(household, 'person', 'people')} about {shown.lengths(low, high)} of "
-        f"it, some {plants} plants, at {two_figures(EATEN_KG[0])} to {two_figures(EATEN_KG[1])} kg "
-        f"eaten fresh by each and {shown.hanging(bears)} picked."
+        f"{text} For {people} about {_row(low, high, shown)} of it, some {plants} plants, at "
+        f"{_eaten(shown)} eaten fresh by each and {shown.hanging(bears)} picked."
     )
+
+
+def _row(low_m: float, high_m: float, shown: Shown) -> str:
+    """A length of row, as roughly as it is known: in whole feet, where it is told in feet."""
+    if not shown.imperial:
+        return shown.lengths(low_m, high_m)
+    return shown.lengths(*(max(round(one / FOOT_M), 1) * FOOT_M for one in (low_m, high_m)))
+
+
+def _eaten(shown: Shown) -> str:
+    """`3 to 6 kg`, `7 to 13 lb`."""
+    low, high = EATEN_KG
+    if shown.imperial:
+        return f"{low / LB_KG:.0f} to {high / LB_KG:.0f} lb"
+    return f"{two_figures(low)} to {two_figures(high)} kg"
 
 
 def _span(per_m: Range, shown: Shown) -> str:

@@ -16,12 +16,14 @@ from plantframe.pairing.upkeep import upkeeping
 from plantframe.pairing.wording import capital
 from plantframe.season.entries import entry_of
 from plantframe.season.plantings import as_range
+from plantframe.season.told import sentence
 from plantframe.season.units import Shown, listed
 
 if TYPE_CHECKING:
     from collections.abc import Iterator
 
     from plantframe.catalogue.entries import Plant
+    from plantframe.catalogue.sourced import Sourced
     from plantframe.pairing.matches import Reason
     from plantframe.plan.things import Bed
     from plantframe.season.season import Season
@@ -33,6 +35,11 @@ NARROW: Final = 0.5
 BARE: Final = "no support"
 # Props, the least trouble first; a word of the catalogue's own lines on staking begins each.
 PROPS: Final = (BARE, "brush", "ring", "cane", "stake", "cage")
+# A life that ends with the year, as a sentence says it.
+LIVES: Final = {
+    "annual": "an annual",
+    "tender perennial grown as annual": "a tender perennial grown as an annual",
+}
 TALL_M: Final = 0.9  # an accent where no neighbour's height is known
 
 
@@ -106,7 +113,7 @@ def _reasons(pair: Pair, neighbours: list[float]) -> Iterator[Reason]:
         yield good("hold", f"{name} stands by itself{more}.")
     else:
         yield fair(
-            "hold", f"{name} wants {said.value if said else prop}{_ring(entry, pair.shown)}."
+            "hold", f"{name} wants {_words(said, pair.shown) or prop}{_ring(entry, pair.shown)}."
         )
     yield good("carry", f"{name} stands on its own stems.")
     yield _among(pair, neighbours)
@@ -114,7 +121,8 @@ def _reasons(pair: Pair, neighbours: list[float]) -> Iterator[Reason]:
     if life in {"perennial", "woody"}:
         yield good("outlast", f"{name} is a perennial and stays.")
     else:
-        yield fair("outlast", f"{name} is {life or 'there for a season'}: sown or set out anew.")
+        lives = LIVES.get(life, "there for a season")
+        yield fair("outlast", f"{name} is {lives}: sown or set out anew.")
     yield lighting(pair)
     yield upkeeping(pair)
 
@@ -145,6 +153,11 @@ def _ring(entry: Plant, shown: Shown) -> str:
     return f", {shown.lengths(across.low, across.high)} across"
 
 
+def _words(said: Sourced | None, shown: Shown) -> str:
+    """How the trade holds it up, in the gardener's units."""
+    return "" if said is None else sentence(said.value, imperial=shown.imperial)
+
+
 def _told(here: list[tuple[str, int | None, Plant | None]], shown: Shown) -> Iterator[str]:
     """What each plant that is there is held up with, those of one prop together."""
     by_prop: dict[str, list[str]] = {}
@@ -152,7 +165,8 @@ def _told(here: list[tuple[str, int | None, Plant | None]], shown: Shown) -> Ite
         if entry is None:
             continue
         said = entry.other.get("staking")
-        words = "no support" if said is None or said.value == "none" else said.value
+        none = said is None or said.value == "none"
+        words = "no support" if none else _words(said, shown)
         by_prop.setdefault(f"{words}{_ring(entry, shown)}", []).append(name)
     for words, names in by_prop.items():
         yield f"{capital(listed(names))}: {words}."

@@ -218,7 +218,10 @@ def _needs(pair: Pair) -> Iterator[str]:
     if male is not None:
         told = male.value if male.is_word else f"{two_figures(male.usual)}"
         yield f"Fruit and berries want male and female plants: {told}."
-    run = as_range(entry.other.get("root run"))
-    if run is not None:
-        far = shown.lengths(run.low, run.high)
-        yield f"Its roots run {far} a year: keep it that far from other beds."
+    said = entry.other.get("root run")
+    run = as_range(said)
+    if said is not None and run is not None:
+        once = said.low is None  # how far it comes to in the end
+        far = shown.length(run.high) if once else f"{shown.lengths(run.low, run.high)} a year"
+        goes = "as far as " if once else ""
+        yield f"Its roots run {goes}{far}: keep it that far from other beds."

@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING
 from plantframe.pairing.pair import Pair, fair, good, out
 from plantframe.pairing.parts import every, parts
 from plantframe.pairing.wording import capital
+from plantframe.season.told import sentence
 
 if TYPE_CHECKING:
     from plantframe.catalogue.workings import Held
@@ -79,7 +80,7 @@ def _tied_along(pair: Pair, level: list[Held]) -> Reason:
 def propped(pair: Pair) -> Reason:
     """It stands alone, or nearly: the trade's own way of holding it up decides."""
     climber, support = pair.climber, pair.support
-    ways = climber.staking
+    ways = sentence(climber.staking, imperial=pair.shown.imperial)
     if not ways:
         return out("hold", f"{climber.said.capitalize()} stands on its own and wants no frame.")
     if meant_for(pair):

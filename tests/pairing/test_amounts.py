@@ -46,6 +46,13 @@ def test_plants_that_are_wanted_are_told_as_row() -> None:
     assert "6 plants want" in said("cucumber", METRIC, 6)
 
 
+def test_who_types_feet_is_told_pounds_and_whole_feet() -> None:
+    told = said("runner bean", FEET)
+    assert "about 13 to 26 ft of it" in told
+    assert "at 7 to 13 lb eaten fresh by each" in told
+    assert " kg" not in told
+
+
 def test_nobody_is_told_how_many_flowers_to_eat() -> None:
     assert "person" not in said("sweet pea", METRIC)
     assert "people" not in said("sweet pea", METRIC)
