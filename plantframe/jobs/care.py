@@ -25,7 +25,7 @@ if TYPE_CHECKING:
     from collections.abc import Callable, Iterable
     from datetime import date
 
-    from plantframe.catalogue.entries import Care, Plant, PlantCare
+    from plantframe.catalogue.entries import Care, Danger, Plant, PlantCare
     from plantframe.catalogue.sourced import Sourced
     from plantframe.jobs.drafts import Drafts
     from plantframe.plan.things import Garden
@@ -37,6 +37,11 @@ PICKING: Final = frozenset({"pick", "cut", "gather", "pull"})
 SUPPORTING: Final = frozenset({"stick", "brush", "ring", "stake", "cane", "string", "weave"})
 WATER: Final = "water"
 GROWING: Final = "while something grows there"
+# Cautions that come with a tool: without it the round is done from the ground, off the wire.
+TOOLS_OF: Final = {
+    "ladder": frozenset({"steps", "ladder"}),
+    "whip": frozenset({"goggles", "wire strainer"}),
+}
 SELDOM_DAYS: Final = 60  # a round that comes more seldom belongs to a time of year
 AFTER_FLOWERS: Final = timedelta(days=30)  # while the cut can still be made (common practice)
 _WHILE_GROWING = re.compile(r"while it grows|while fruit|growing season")
@@ -278,7 +283,9 @@ def _frame_round(
         hands=care.hands,
         tools=care.tools,
         minutes=_range(care.minutes, _times(care.per, frame)),
-        dangers=tuple(danger.says for danger in dangers if "care" in danger.at),
+        dangers=tuple(
+            danger.says for danger in dangers if "care" in danger.at and _concerns(danger, care)
+        ),
         place=place_of(frame),
         how=needed(care, frame),
         every_days=every if not care.event else None,
@@ -306,6 +313,12 @@ def _once_it_grows(
         return window  # it grows there already, or nobody knows
     first = min(start for start in starts if start)
     return replace(window, not_before=max(window.aim, first), aim=max(window.aim, first))
+
+
+def _concerns(danger: Danger, care: Care) -> bool:
+    """Whether a caution is one for this round: no ladder falls where nobody climbs."""
+    tools = TOOLS_OF.get(danger.kind)
+    return tools is None or bool(tools & set(care.tools))
 
 
 def _wanted(care: Care, frame: WorkedFrame) -> bool:

@@ -8,7 +8,7 @@ from typing import Final
 CAUTIONS: Final = (
     (
         re.compile(
-            r"\b(saw(ing)?|rip(ping)?|axe|chisel|drill(ing)?|bor(e|ing)|chop(ping)?|fell(ing)?|"
+            r"\b(saw(ing)?|rip(ping)?|axe|chisel|drill(ing)?|bor(e|ing)|chop(ping)?|"
             r"split(ting)?|cut(ting)?\b.*\b(wood|timber|poles?|posts?|pieces?|boards?|rails?|hazel|"
             r"willow|birch|brush|branch(es)?|trees?|battens?|\d+x\d+))\b",
             re.IGNORECASE,
@@ -18,6 +18,10 @@ CAUTIONS: Final = (
     (
         re.compile(r"\b(dig(ging)?|holes?|trench|iron bar|posts|footings?)\b", re.IGNORECASE),
         "Have buried cables and pipes marked before going deeper than 30 cm near a house or a road",
+    ),
+    (
+        re.compile(r"\bfell(ing)?\b", re.IGNORECASE),
+        "Nobody within twice its height; a big or leaning one, or one near wires, is licensed work",
     ),
     (
         re.compile(r"\bprun(e|ing)\b", re.IGNORECASE),

@@ -18,7 +18,7 @@ from plantframe.jobs.drafts import Drafts
 from plantframe.jobs.marks import put_marks
 from plantframe.jobs.nesting import keep_off_nests
 from plantframe.jobs.own import Waiting, add_lines_marked, add_task, put_after
-from plantframe.jobs.planting import Growing, Site, add_clearing, add_planting, grown
+from plantframe.jobs.planting import Growing, Site, add_clearing, add_planting, follows, grown
 from plantframe.plan.things import Bed, Frame, Thing
 
 if TYPE_CHECKING:
@@ -72,13 +72,18 @@ def _add_frame(frame: WorkedFrame, today: date, out: Drafts) -> Mapping[str, str
     how = frame.structure.planting.says if frame.structure else ""
     pickers = who_of(frame.frame, "picked by")
     crops: list[Growing] = []
-    for planting in frame.plantings:
-        covered = frame.frame.word == "cover"
-        found = grown(planting, until, today, there=frame.stands, covered=covered)
-        crop = add_planting(found, Site(name, place, pickers, how, framed=True), out)
+    covered = frame.frame.word == "cover"
+    all_grown = [
+        grown(planting, until, today, there=frame.stands, covered=covered)
+        for planting in frame.plantings
+    ]
+    for found in all_grown:
+        later = any(follows(other, found) for other in all_grown)
+        site = Site(name, place, pickers, "" if later else how, framed=True)
+        crop = add_planting(found, site, out)
         crops.append(crop)
         if crop.placed:
-            _put_round_planting(frame, standing, crop, out)
+            _put_round_planting(frame, standing, crop, out, later=later)
     add_clearing(crops, name, place, out)
     over = [one for crop in crops for one in crop.over]
     ends = [crop.grown.ends for crop in crops]
@@ -88,14 +93,19 @@ def _add_frame(frame: WorkedFrame, today: date, out: Drafts) -> Mapping[str, str
     return standing.steps
 
 
-def _put_round_planting(frame: WorkedFrame, standing: Standing, crop: Growing, out: Drafts) -> None:
-    """Put planting after what it waits for, and before what waits for it."""
+def _put_round_planting(
+    frame: WorkedFrame, standing: Standing, crop: Growing, out: Drafts, *, later: bool
+) -> None:
+    """Put planting after what it waits for, and before what waits for it.
+
+    later   it follows another crop of the frame, which stands by then
+    """
     for name, days, what in standing.before_plant:
         because = "no post goes through roots"
         out.put([name], [crop.placed], wait=days, waits_for=what, because=because)
     window = crop.grown.in_ground
     day = window.aim if window else None
-    if frame.frame.on is None or day is None or day <= frame.frame.on.day:
+    if not later and (frame.frame.on is None or day is None or day <= frame.frame.on.day):
         out.put([crop.placed], standing.after_plant)
     if not standing.before_plant:
         want_by(standing.steps.values(), day, out)

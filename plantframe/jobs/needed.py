@@ -12,6 +12,9 @@ if TYPE_CHECKING:
     from plantframe.season.frames import WorkedFrame
 
 
+BY_THE_LENGTH = frozenset({"twine", "string", "rope", "cord", "wire"})  # cut from a ball or a coil
+
+
 def needed(care: Care, frame: WorkedFrame) -> str:
     """The parts a round wants, in words; "" where it wants none, or none of this frame's."""
     worked = frame.worked
@@ -27,6 +30,8 @@ def needed(care: Care, frame: WorkedFrame) -> str:
 
 def _counted(name: str, pieces: Pieces, shown: Shown) -> str:
     """`2 long foot strips of 8 ft`."""
+    if pieces.part.of in BY_THE_LENGTH:
+        return name
     count = plural(pieces.count, name)
     if pieces.part.of != "wood" or not pieces.length_m:
         return count

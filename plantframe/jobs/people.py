@@ -66,8 +66,19 @@ class Crew:
         if named and len(named) >= job.hands:
             return tuple(hand.name for hand in named)
         wanted = {tool for tool in EDGED if any(_is(tool, one) for one in job.tools)}
-        found = [hand for hand in self.hands if hand in named or self._may(hand, wanted)]
+        # where several work together one saws, and the other holds
+        alone = job.hands < 2 or not any(self._may(hand, wanted) for hand in self.hands)
+        found = [
+            hand for hand in self.hands if hand in named or not alone or self._may(hand, wanted)
+        ]
         return tuple(hand.name for hand in found)
+
+    def leading(self, job: Job) -> tuple[str, ...]:
+        """Of those whom a job of several wants, the ones of whom one must be there: at the saw."""
+        wanted = {tool for tool in EDGED if any(_is(tool, one) for one in job.tools)}
+        if job.hands < 2 or not wanted:
+            return ()
+        return tuple(hand.name for hand in self.hands if self._may(hand, wanted))
 
     def _may(self, hand: Hand, tools: Iterable[str]) -> bool:
         """Whether the plan leaves them a saw and an axe, where the job wants one."""

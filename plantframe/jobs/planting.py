@@ -393,7 +393,7 @@ def add_clearing(crops: Sequence[Growing], block: str, place: str, out: Drafts) 
     """A crop that is over before the next of its frame begins is cleared first."""
     for first in crops:
         for then in crops:
-            if not _follows(first.grown, then.grown) or not then.placed:
+            if not follows(first.grown, then.grown) or not then.placed:
                 continue
             name = first.grown.worked.name
             own = f"{slug(block)}/clear-{slug(name)}"
@@ -410,7 +410,7 @@ def add_clearing(crops: Sequence[Growing], block: str, place: str, out: Drafts) 
             out.put([cleared], [then.placed], because="the next crop wants the room")
 
 
-def _follows(first: Grown, then: Grown) -> bool:
+def follows(first: Grown, then: Grown) -> bool:
     """Whether the second is put in when the first is already being picked."""
     ripe, begins = first.first_picking(), _aim(then.in_ground)
     return first is not then and ripe is not None and begins is not None and begins >= ripe

@@ -42,6 +42,7 @@ class Work:
     alone     it can be done by one person fewer than `hands`, if need be
     soon      how much work hangs on it, where several might come next
     unbroken  minutes from its beginning to the next place where one may well stop
+    led_by    of whom one must be at it; () where anybody able will do
     """
 
     id: str
@@ -59,6 +60,7 @@ class Work:
     alone: bool = False
     soon: float = 0.0
     unbroken: float = 0.0
+    led_by: tuple[str, ...] = ()
 
 
 @frozen
@@ -333,6 +335,8 @@ class _Sharing:
                 return None
             lengths = {name: _free(busy.get(name, ()), start, room) for name in able}
             free = [name for name in able if lengths[name] >= least - EPSILON]
+            if work.led_by and not set(work.led_by) & set(free):
+                continue
             who = self.crew.lifting(self._chosen(free, work, place), hands, work.weight_kg)
             if who:
                 take = minutes if whole else min(minutes, *(lengths[name] for name in who))
@@ -349,7 +353,13 @@ class _Sharing:
         }
         turn = {name: at for at, name in enumerate(names)}
         return sorted(
-            names, key=lambda name: (name not in before, self.spent.get(name, 0.0), turn[name])
+            names,
+            key=lambda name: (
+                bool(work.led_by) and name not in work.led_by,
+                name not in before,
+                self.spent.get(name, 0.0),
+                turn[name],
+            ),
         )
 
     def _overrun(self, first: date, last: date) -> Placed:

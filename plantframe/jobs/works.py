@@ -124,6 +124,7 @@ def shared_out(
             alone=bool(job.alone),
             soon=follow[name],
             unbroken=runs[name],
+            led_by=crew.leading(job),
         )
     placed = share(list(works.values()), halves, crew, set_days)
     return Sharing(works, placed, halves, crew, said)

@@ -111,3 +111,10 @@ def test_between_the_tropics_no_round_waits_for_a_spring_that_never_comes() -> N
     told = [job.whenever for job in listed(text + wires).jobs]
     assert "in its own time" in told
     assert not any("spring" in words or "summer" in words for words in told)
+
+
+def test_a_caution_of_strained_wire_stands_with_the_straining_and_not_with_the_knife() -> None:
+    text = HEAD + "frame Vine Wires, grape wires\n  built 2020\n  grow grape, 3 plants\n"
+    found = listed(text)
+    assert any("recoils" in one for one in the(found, "vine-wires/care-strain").dangers)
+    assert the(found, "vine-wires/care-poke").dangers == ()

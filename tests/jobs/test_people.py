@@ -85,3 +85,25 @@ def test_a_heavy_box_is_turned_by_those_who_lift_it() -> None:
     job = the(listed(f"{HEAD}{people}  free Saturday 6 h\n{box}"), "seed-box/turn")
     assert job.weight_kg > 28
     assert sorted(job.who) == ["Ann", "Ben", "Cal"]
+
+
+def test_two_saw_together_where_one_of_them_may() -> None:
+    text = HEAD + "  person Nell, no saw\n  person Odo, saw\n  free Saturday 4 h\n"
+    job = the(
+        listed(text + "task saw up the logs, by 1 April, 1 h, both of us\n"), "task/saw-up-the-logs"
+    )
+    assert sorted(job.who) == ["Nell", "Odo"]
+    assert not job.short
+
+
+def test_two_who_may_not_saw_do_not_saw_while_the_third_is_away() -> None:
+    text = (
+        HEAD + "  person Nell, no saw\n  person Wim, no saw\n  person Odo, saw\n"
+        "  free Saturday 4 h\n  away Odo 1 February to 20 March\n"
+    )
+    job = the(
+        listed(text + "task saw up the logs, by 1 April, 1 h, both of us\n"), "task/saw-up-the-logs"
+    )
+    assert "Odo" in job.who
+    assert job.planned is not None
+    assert job.planned > date(2027, 3, 20)

@@ -137,3 +137,15 @@ def test_a_rose_without_a_day_is_told_when_roses_are_planted() -> None:
     job = the(listed(text), "rose-fence/plant-out-climbing-rose")
     assert job.planned is None
     assert "bare roots only while it rests" in job.how
+
+
+def test_sticks_that_follow_the_peas_do_not_wait_for_the_crop_after_them() -> None:
+    text = (
+        HEAD + "frame Pea Rows, pea sticks\n  grow tall pea, 100 plants, sow 20 March\n"
+        "  grow leek, 40 plants, plant out 10 July\n"
+    )
+    found = listed(text)
+    order = [job.id for job in found.jobs]
+    assert order.index("pea-rows/stick") < order.index("pea-rows/tall-pea-pick")
+    assert "stick by the time" in the(found, "pea-rows/sow-tall-pea").how
+    assert the(found, "pea-rows/plant-out-leek").how == ""
