@@ -6,6 +6,7 @@ import argparse
 import gc
 import os
 import sys
+from contextlib import suppress
 from datetime import date
 from importlib import import_module
 from typing import TYPE_CHECKING, NoReturn
@@ -55,19 +56,16 @@ def main(arguments: Sequence[str] | None = None) -> int:
     # a plan makes very many small values and hardly a ring of them; to look for rings as often as
     # Python does by itself takes a tenth of the time
     gc.set_threshold(*RARELY)
-    for stream in (sys.stdout, sys.stderr):
-        if hasattr(stream, "reconfigure"):
-            stream.reconfigure(encoding="utf-8", errors="replace")
+    _open_streams()
     try:
-        return _run(list(sys.argv[1:] if arguments is None else arguments))
+        status = _run(list(sys.argv[1:] if arguments is None else arguments))
+        sys.stdout.flush()
     except (Refused, NoSuchPlan) as error:
         text = str(error)
         sys.stderr.write(f"plantframe: {text[:1].lower()}{text[1:]}\n")
         return FAILED
-    except BrokenPipeError:
-        # the reader of a pipe went away (`| head`); that is no fault of the plan
-        os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
-        return FINE
+    except OSError as error:
+        return _not_written(error)
     except KeyboardInterrupt:
         return 130
     except Exception as error:  # the last net: a gardener never meets a traceback
@@ -79,6 +77,30 @@ def main(arguments: Sequence[str] | None = None) -> int:
             f"With {TRACE}=1 it says where.\n"
         )
         return FAILED
+    return status
+
+
+def _open_streams() -> None:
+    """Make what is written UTF-8; a stream that was closed before the start leads nowhere."""
+    for name, mode in (("stdin", "r"), ("stdout", "w"), ("stderr", "w")):
+        stream = getattr(sys, name)
+        if stream is None:
+            setattr(sys, name, open(os.devnull, mode, encoding="utf-8"))  # noqa: SIM115, PTH123
+        elif name == "stdin":
+            continue
+        elif hasattr(stream, "reconfigure"):
+            stream.reconfigure(encoding="utf-8", errors="replace")
+
+
+def _not_written(error: OSError) -> int:
+    """End after an answer that could not be written, or a file that could not be used."""
+    if not isinstance(error, BrokenPipeError):
+        where = f"{error.filename}: " if error.filename else ""
+        sys.stderr.write(f"plantframe: {where}{(error.strerror or str(error)).lower()}.\n")
+    if error.filename is None:
+        # nobody hears what is still to be said (`| head`, a full disk): let the end be quiet
+        os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
+    return FINE if isinstance(error, BrokenPipeError) else FAILED
 
 
 def program() -> NoReturn:
@@ -88,11 +110,8 @@ def program() -> NoReturn:
     does at its end, would make a household wait a sixth longer for each answer.
     """
     status = main()
-    try:
-        sys.stdout.flush()
+    with suppress(OSError):
         sys.stderr.flush()
-    except BrokenPipeError:
-        status = FINE
     os._exit(status)
 
 

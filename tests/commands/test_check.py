@@ -246,3 +246,26 @@ def test_a_reader_that_goes_away_is_no_error(plan) -> None:
     done = subprocess.run(["sh", "-c", line], capture_output=True, check=False)
     assert done.stderr == b""
     assert done.stdout.startswith(b"Test Strip")
+
+
+@pytest.mark.parametrize("closed", ["<&-", ">&-", "2>&-", "<&- >&- 2>&-"])
+def test_a_stream_that_is_closed_costs_no_traceback(closed: str, plan: Path) -> None:
+    command = f'"{sys.executable}" -m plantframe check "{plan}" --today 2026-11-25 {closed}'
+    done = subprocess.run(["bash", "-c", command], capture_output=True, text=True, check=False)
+    assert done.returncode == 0
+    assert done.stderr == ""
+    assert (done.stdout == "") == (">&-" in closed.replace("2>&-", ""))
+
+
+def test_an_answer_that_cannot_be_written_is_said_in_a_sentence(plan: Path) -> None:
+    command = f'"{sys.executable}" -m plantframe check "{plan}" >/dev/full'
+    done = subprocess.run(["bash", "-c", command], capture_output=True, text=True, check=False)
+    assert done.returncode == 2
+    assert done.stderr == "plantframe: no space left on device.\n"
+
+
+def test_nothing_piped_in_is_an_empty_plan() -> None:
+    command = f'"{sys.executable}" -m plantframe check - <&-'
+    done = subprocess.run(["bash", "-c", command], capture_output=True, text=True, check=False)
+    assert done.returncode == 0
+    assert "There is no line `garden Name, year`" in done.stdout
