@@ -141,11 +141,12 @@ def _view(
     out = Drawing(room[0], head + scale.mm(extent.high) + FOOT_MM)
     sight = Sight(scale, extent, (left, head))
     draw(out, subject, view, sight)
+    # figures after the lines of the labels: their white edge keeps them clear where they cross
+    _labels(out, subject, view, sight, list(zip(names, lines, strict=True)))
     if view == "front":
         _front_dimensions(out, subject, sight)
     else:
         _outer_dimensions(out, subject, view, sight)
-    _labels(out, subject, view, sight, list(zip(names, lines, strict=True)))
     return out, scale
 
 

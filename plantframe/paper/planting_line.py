@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING, Final
 
 from plantframe.paper import measures
-from plantframe.paper.drawing import BOLD, FINE, SMALL_MM, Drawing
+from plantframe.paper.drawing import BOLD, FINE, SMALL_MM, Drawing, text_mm
 from plantframe.paper.pegs import plumb_row, ring_m
 from plantframe.paper.scale import scale_for
 
@@ -50,13 +50,12 @@ def planting_line(
         if number in {*NUMBERED[: 2 if across > 1.2 else 1], count} or number % EVERY == 0:
             out.text((at, level - 3.0), f"{number}", anchor="middle")
     first = left + scale.mm(places[0])
+    key = "squares: posts; circles: plants" if posts else "circles: plants"
+    right, under = left + scale.mm(row_m), level + 6.0
     if count > 1:
-        measures.across(
-            out, first, left + scale.mm(places[1]), level + 6.0, shown.length(places[1] - places[0])
-        )
-    out.text(
-        (left + scale.mm(row_m), level + 6.0 + SMALL_MM / 3),
-        "squares: posts; circles: plants" if posts else "circles: plants",
-        anchor="end",
-    )
+        second = left + scale.mm(places[1])
+        measures.across(out, first, second, under, shown.length(places[1] - places[0]))
+        if second > right - text_mm(key) - 2.0:
+            under += SMALL_MM + 2.0
+    out.text((max(right, text_mm(key)), under + SMALL_MM / 3), key, anchor="end")
     return out

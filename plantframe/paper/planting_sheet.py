@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
+import math
 from typing import TYPE_CHECKING
 
+from plantframe.frozen import frozen
 from plantframe.jobs.job import PLANT, SOW
 from plantframe.paper.drawing import stacked
 from plantframe.paper.job_rows import about_of, copy_back, listed_jobs, row_of
@@ -37,6 +39,8 @@ if TYPE_CHECKING:
     from plantframe.season.units import Shown
 
 LINE_MM = 180.0
+BROAD_M = 0.6  # what is narrower has one row
+MOST_ROWS = 40
 TENDER = frozenset({"tender", "half hardy"})
 HURTS = frozenset({"poisonous", "irritant", "thorny"})
 
@@ -59,7 +63,7 @@ def bed_planting_sheet(answers: Answers, jobs: Jobs, place: Bed | Thing) -> Shee
     plantings = [one for one in answers.season.plantings if one.holder == place.name]
     if not plantings:
         return None
-    return _sheet(answers, jobs, place.name, plantings, (place.word,), "", None)
+    return _sheet(answers, jobs, place.name, plantings, (place.word,), "", None, place)
 
 
 def _sheet(
@@ -70,6 +74,7 @@ def _sheet(
     about: tuple[str, ...],
     how: str,
     frame: WorkedFrame | None,
+    place: Bed | Thing | None = None,
 ) -> Sheet:
     known = listed_jobs(jobs, {SOW, PLANT}, block)
     order = [*known.skipped.values(), *known.done.values(), *known.open.values()]
@@ -78,7 +83,13 @@ def _sheet(
         for number, job in enumerate(order, 1)
     )
     left = [job for job in order if job.id in known.open]
-    cards = [_card(one, answers.shown, left) for one in plantings]
+    across = _across_m(frame, place) / len(plantings)
+    spreads = [spread_of(one, across) for one in plantings]
+    cards = [
+        _card(one, spread, answers.shown, left)
+        for one, spread in zip(plantings, spreads, strict=True)
+    ]
+    drawn = [one for one, spread in zip(plantings, spreads, strict=True) if spread is None]
     asides = [*cards, Aside("Where", (sentence(how),) if how else ())]
     return Sheet(
         PLANTING,
@@ -88,8 +99,8 @@ def _sheet(
         plan_file(answers),
         answers.today,
         poisons(plantings),
-        _numbers(plantings[0], answers.shown),
-        drawing=_lines(plantings, frame, answers.shown),
+        _numbers(plantings[0], spreads[0], answers.shown),
+        drawing=_lines(drawn, frame, answers.shown),
         caption="the row from above, plants numbered from the left",
         asides=tuple(aside for aside in asides if aside.lines),
         rows=rows,
@@ -108,13 +119,54 @@ def poisons(plantings: Sequence[WorkedPlanting]) -> tuple[Danger, ...]:
     return tuple(Danger(one) for one in says)
 
 
-def _numbers(planting: WorkedPlanting, shown: Shown) -> tuple[Number, ...]:
+@frozen
+class Spread:
+    """Plants over a broad bed or box: so many rows, so many in each, and their distances, m."""
+
+    rows: int
+    in_row: int
+    step_m: float
+    between_m: float
+
+
+def spread_of(planting: WorkedPlanting, across_m: float) -> Spread | None:
+    """The rows a number of plants stands in; None where one row has room for them.
+
+    across_m   how broad the bed or box is
+    The rows are as many as leave each plant farthest from its nearest neighbour.
+    """
+    own, along = planting.planting, planting.row_m
+    usual = as_range(planting.entry.apart) if planting.entry else None
+    if own.apart_m or not own.count or not along or usual is None or across_m < BROAD_M:
+        return None
+    if along / own.count >= usual.low:
+        return None
+    ways = []
+    for rows in range(2, min(own.count, MOST_ROWS) + 1):
+        in_row = math.ceil(own.count / rows)
+        ways.append(Spread(rows, in_row, along / in_row, across_m / rows))
+    return max(ways, key=lambda way: min(way.step_m, way.between_m)) if ways else None
+
+
+def _across_m(frame: WorkedFrame | None, bed: Bed | Thing | None) -> float:
+    """How broad it is, where plants stand all over it and not in one row; else 0."""
+    if frame is None:
+        return getattr(bed, "width_m", None) or 0.0
+    if frame.worked is None or frame.structure is None or "cover" not in frame.structure.blocks:
+        return 0.0
+    return frame.worked.ground_m[1]
+
+
+def _numbers(planting: WorkedPlanting, spread: Spread | None, shown: Shown) -> tuple[Number, ...]:
     found = []
-    step = step_m(planting)
+    step = spread.step_m if spread else step_m(planting)
     if step:
         found.append(Number(shown.length(step), "from plant to plant"))
     if planting.planting.count:
-        found.append(Number(f"{planting.planting.count}", f"of {planting.name}"))
+        rows = ""
+        if spread:
+            rows = f", in {spread.rows} rows {shown.length(spread.between_m)} apart"
+        found.append(Number(f"{planting.planting.count}", f"of {planting.name}{rows}"))
     soil = as_range(planting.entry.soil) if planting.entry else None
     if soil is not None:
         found.append(Number(shown.warmth(soil.low), "in the soil at least, in the morning"))
@@ -132,15 +184,18 @@ def step_m(planting: WorkedPlanting) -> float | None:
     return apart.middle if apart is not None else None
 
 
-def _card(planting: WorkedPlanting, shown: Shown, left: Sequence[Job]) -> Aside:
+def _card(
+    planting: WorkedPlanting, spread: Spread | None, shown: Shown, left: Sequence[Job]
+) -> Aside:
     """All there is to know of one plant on its day."""
     own, entry = planting.planting, planting.entry
     lines = []
-    if step := step_m(planting):
+    if step := spread.step_m if spread else step_m(planting):
         many = f"{plural(own.count, 'plant')}, " if own.count else ""
         usual = as_range(entry.apart) if entry else None
         trade = f" (usual: {shown.lengths(usual.low, usual.high)})" if usual is not None else ""
-        lines.append(f"{many}{shown.length(step)} apart{trade}")
+        rows = f"{spread.rows} rows of {spread.in_row}, " if spread else ""
+        lines.append(f"{many}{rows}{shown.length(step)} apart{trade}")
     days = [job for job in left if own.named in job.does and job.planned]
     lines += [f"{_verb(job)} {dated(job.planned)}" for job in days if job.planned]
     frost = planting.garden.frost_last

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from typing import TYPE_CHECKING
 
 from plantframe.jobs.job import CARE, PICK, TRAIN
@@ -93,7 +94,8 @@ def _numbers(answers: Answers, frame: WorkedFrame) -> tuple[Number, ...]:
     shown = answers.shown
     found = []
     if frame.height_m and frame.holds:
-        found.append(Number(shown.length(frame.height_m), "top of the frame: pinch there"))
+        there = ": pinch there" if any(map(_is_pinched, frame.plantings)) else ""
+        found.append(Number(shown.length(frame.height_m), f"top of the frame{there}"))
     leaders = next((one.leaders for one in frame.plantings if one.leaders), None)
     if leaders:
         found.append(
@@ -104,6 +106,16 @@ def _numbers(answers: Answers, frame: WorkedFrame) -> tuple[Number, ...]:
         weight = shown.hanging_bare(heavy.weight_kg_per_m)
         found.append(Number(weight, f"{shown.a_metre} at its heaviest, wet: an estimate"))
     return tuple(found)
+
+
+def _is_pinched(planting: WorkedPlanting) -> bool:
+    """Whether its tips are taken out where the frame ends."""
+    entry = planting.entry
+    if entry is None:
+        return False
+    told = [entry.training.how if entry.training else "", *(care.do for care in entry.care)]
+    told.append(planting.planting.pinched)
+    return any(re.search(r"\bpinch", one, re.IGNORECASE) for one in told)
 
 
 def _how(planting: WorkedPlanting) -> Aside | None:

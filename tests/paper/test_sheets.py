@@ -141,3 +141,26 @@ def test_the_neighbours_page_has_a_box_for_each_day_of_picking() -> None:
 def test_without_days_away_there_is_no_neighbours_page() -> None:
     found = answers(PLAN)
     assert neighbour_sheet(found, jobs_of(found.season)) is None
+
+
+def test_forty_lettuces_stand_in_rows_over_a_box_and_not_in_one_line_of_two_inches() -> None:
+    """A box of 8 ft by 4 ft: 4 rows of 10, 9½ in apart in the row and 12 in between (by hand)."""
+    box = (
+        HEAD + "cover Seed Box, cold frame\n  size 8 ft 1 in x 4 ft\n  lights 4 of 24 in x 4 ft\n"
+        "  grow lettuce, 40 plants, sow 10 March under cover\n"
+    )
+    (sheet,) = sheets(box, "Seed Box", "planting")
+    assert [one.value for one in sheet.numbers[:2]] == ["10 in", "40"]
+    assert sheet.numbers[1].says == "of lettuce, in 4 rows 12 in apart"
+
+
+def test_only_what_is_pinched_is_told_to_be_pinched_at_the_top() -> None:
+    roses = HEAD + "fence Rose Fence, mortised fence\n  grow climbing rose, 4 plants\n"
+    beans = HEAD + BED + NET
+    (rose,), (bean,) = (
+        sheets(roses, "Rose Fence", "training"),
+        sheets(beans, "Bean Net", "training"),
+    )
+    assert not any("pinch" in one.says for one in rose.numbers)
+    assert any(one.says.startswith("top of the frame") for one in rose.numbers)
+    assert bean.numbers
