@@ -156,7 +156,7 @@ def _board_line(
     garden, tape = season.plan.garden, cutting.tape
     board = boards[0]
     count = sum(1 for one in boards if one.half != "b")
-    what = board.section.name(garden)
+    what, asked = board.section.name(garden), board.section.asked_for(garden)
     ripped = ", ripped down the middle" if board.half else ""
     minds = []
     if board.section in lot.unlisted and cutting.yard_listed:
@@ -164,7 +164,7 @@ def _board_line(
     return Line(
         STRIP if lot.strip else TIMBER,
         what,
-        f"{_kind(lot)}{what}{_wood(lot)}, {tape.board(board.length)}{ripped}",
+        f"{_kind(lot)}{asked}{_wood(lot)}, {tape.board(board.length)}{ripped}",
         count,
         tuple(dict.fromkeys(piece.for_ for one in boards for piece in one.pieces)),
         length_m=tape.metres(board.length),

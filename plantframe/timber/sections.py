@@ -73,10 +73,16 @@ class Section:
         return f"{self.thick_mm}x{self.wide_mm} mm"
 
     def measures(self, garden: Garden) -> str:
-        """What it really measures, where its name does not say: `1½ x 3½ in`; else ""."""
-        if self.name(garden).endswith(("mm", "round")) or not garden.imperial:
+        """What it measures in inches, where its name does not say: `1-1/2 x 3-1/2 in`; else ""."""
+        if self.round or not garden.imperial:
             return ""
         return self.inches()
+
+    def asked_for(self, garden: Garden) -> str:
+        """Its name at the counter; one that is no trade size in inches too, in such a garden."""
+        name = self.name(garden)
+        inches = self.measures(garden) if name.endswith("mm") else ""
+        return f"{name} ({inches})" if inches else name
 
     def inches(self) -> str:
         """Its sides to a sixteenth: `1-1/2 x 3-1/2 in`."""
