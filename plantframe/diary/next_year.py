@@ -16,6 +16,9 @@ from plantframe.diary.years import SUFFIX, label_of, seasons_of
 from plantframe.frozen import frozen
 from plantframe.jobs.planting import LASTING
 from plantframe.season.entries import entry_of
+from plantframe.season.likeness import Called, best, short
+from plantframe.season.rounds import done_marks, is_of_years
+from plantframe.season.units import day as shown
 from plantframe.season.units import listed
 
 if TYPE_CHECKING:
@@ -24,6 +27,7 @@ if TYPE_CHECKING:
     from plantframe.language.blocks import Block, Fact, Text
     from plantframe.language.files import Reading
     from plantframe.plan.things import Frame, Planting
+    from plantframe.season.frames import WorkedFrame
     from plantframe.season.season import Season
 
 GROUND: Final = frozenset({"wall", "hedge", "tree", "path", "house", "bed", "border"})
@@ -155,7 +159,10 @@ def _block(block: Block, text: Text, season: Season, *, history: bool) -> list[s
         frame = season.plan.frames.get(block.name)
         if frame is None or not stays(frame, season):
             return []
-        lines = _kept_lines(block, text, frame.plantings)
+        lines = [
+            *_kept_lines(block, text, frame.plantings),
+            *_rounds_done(season.frames[frame.name], season),
+        ]
         built = next((fact for fact in block.facts if fact.word == "built"), None)
         in_head = built is not None and built.where.line == block.where.line
         if built is None:
@@ -172,6 +179,26 @@ def _block(block: Block, text: Text, season: Season, *, history: bool) -> list[s
         thing = season.plan.things.get(block.name or block.word)
         return _kept_lines(block, text, thing.plantings if thing else ())
     return []
+
+
+def _rounds_done(frame: WorkedFrame, season: Season) -> list[str]:
+    """Rounds of several years that were done, with their day: the next is counted from it."""
+    tasks = [task for task in season.tasks_about(frame.frame.name) if task.done]
+    found = []
+    for care in frame.structure.care if frame.structure else ():
+        if not is_of_years(care):
+            continue
+        called = [Called(care.id, care.do)]
+        done = [(mark.day.day, mark.job) for mark in done_marks(frame, care) if mark.day]
+        done += [
+            (one.done.day, short(care.do))
+            for one in tasks
+            if one.done and best(one.what, called) == 0
+        ]
+        if done:
+            day, job = max(done)
+            found.append(f"  done {job}, {shown(day)} {day.year}")
+    return found
 
 
 def _kept_lines(block: Block, text: Text, plantings: Sequence[Planting]) -> list[str]:

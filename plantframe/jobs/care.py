@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from datetime import timedelta
+from datetime import date, timedelta
 from typing import TYPE_CHECKING, Final
 
 from plantframe.catalogue.expressions import evaluate
@@ -14,16 +14,12 @@ from plantframe.jobs.covering import spans_on
 from plantframe.jobs.days import time_of_year
 from plantframe.jobs.job import CARE, PICK, TRAIN, Draft, Job, Window
 from plantframe.jobs.needed import needed
-from plantframe.language.slots import When
-from plantframe.language.values import Number
-from plantframe.language.values import Season as TypedSeason
 from plantframe.season.likeness import slug
+from plantframe.season.rounds import last_done
 from plantframe.season.times import is_tropical, names_a_time
-from plantframe.season.work import day_in
 
 if TYPE_CHECKING:
     from collections.abc import Callable, Iterable
-    from datetime import date
 
     from plantframe.catalogue.entries import Care, Danger, Plant, PlantCare
     from plantframe.catalogue.sourced import Sourced
@@ -42,6 +38,7 @@ TOOLS_OF: Final = {
     "ladder": frozenset({"steps", "ladder"}),
     "whip": frozenset({"goggles", "wire strainer"}),
 }
+HALF_A_YEAR: Final = timedelta(days=180)
 SELDOM_DAYS: Final = 60  # a round that comes more seldom belongs to a time of year
 AFTER_FLOWERS: Final = timedelta(days=30)  # while the cut can still be made (common practice)
 _WHILE_GROWING = re.compile(r"while it grows|while fruit|growing season")
@@ -335,28 +332,16 @@ def _wanted(care: Care, frame: WorkedFrame) -> bool:
 
 def _due(care: Care, years: tuple[float, float], frame: WorkedFrame, window: Window) -> str | None:
     """Why a round that comes by years is due in its time of this season; None where it is not."""
-    last = _last_done(care, frame)
-    year = window.not_before.year if window.not_before else frame.garden.year
+    starts = window.not_before or date(frame.garden.year, 1, 1)
+    # what was done in the half-year before its time is this round, done early
+    last, _ = last_done(frame, care, starts - HALF_A_YEAR)
+    year = starts.year
     if last is None or year - last < years[0]:
         return None
     if years[0] <= 1:
         return f"once a year; it stands since {last}"
     shown = f"{years[0]:.0f}" if years[0] == years[1] else f"{years[0]:.0f} to {years[1]:.0f}"
     return f"last done in {last}; due every {shown} years"
-
-
-def _last_done(care: Care, frame: WorkedFrame) -> int | None:
-    """The year it was last done: as a fact of that name says, else the year it was built."""
-    fact = frame.frame.fact(care.id)
-    for slot in fact.slots if fact else ():
-        if slot.name == "year" and isinstance(slot.value, Number):
-            return int(slot.value.value)
-        if slot.name == "year" and isinstance(slot.value, TypedSeason):
-            return slot.value.first
-        if slot.name == "since" and isinstance(slot.value, When) and fact is not None:
-            dated = day_in(fact, "since", frame.garden)
-            return dated.day.year if dated else None
-    return frame.frame.built
 
 
 # ---- figures ------------------------------------------------------------------------------------

@@ -14,6 +14,7 @@ from plantframe.jobs.building import (
     who_of,
 )
 from plantframe.jobs.care import add_frame_care
+from plantframe.jobs.doubling import join_with_tasks
 from plantframe.jobs.drafts import Drafts
 from plantframe.jobs.marks import put_marks
 from plantframe.jobs.nesting import keep_off_nests
@@ -46,6 +47,7 @@ def gather(season: Season) -> Drafts:
     add_lines_marked(building, out)
     for later in waiting:
         put_after(later, season.plan, out)
+    join_with_tasks(season, out)
     keep_off_nests(season, out)
     put_marks(season, out)
     return out

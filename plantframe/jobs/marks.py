@@ -6,10 +6,12 @@ from datetime import timedelta
 from typing import TYPE_CHECKING
 
 from plantframe.frozen import replace
-from plantframe.jobs.job import BUILD, DONE, OPEN, SKIPPED, TAKE_DOWN
+from plantframe.jobs.care import HALF_A_YEAR
+from plantframe.jobs.job import BUILD, CARE, DONE, OPEN, SKIPPED, TAKE_DOWN
 from plantframe.language.edits import rewrite
 from plantframe.language.mistakes import Mistake
-from plantframe.season.likeness import Called, meant, near, short
+from plantframe.season.likeness import Called, meant, near, short, slug
+from plantframe.season.rounds import done_marks, is_of_years
 from plantframe.season.units import listed
 from plantframe.season.work import marked
 
@@ -17,6 +19,7 @@ if TYPE_CHECKING:
     from plantframe.jobs.drafts import Drafts
     from plantframe.jobs.job import Draft
     from plantframe.plan.things import Bed, Mark, Thing
+    from plantframe.season.frames import WorkedFrame
     from plantframe.season.season import Season
 
 
@@ -28,6 +31,8 @@ def put_marks(season: Season, out: Drafts) -> None:
         needless = {id(mark.fact) for mark in (*of_steps.needless, *taken)}
         for mark in frame.frame.marks:
             drafts = out.of_block(name)
+            if _of_an_earlier_round(mark, frame, drafts):
+                continue
             if not _put(mark, drafts, out) and id(mark.fact) not in needless:
                 _unknown(mark, name, drafts, out)
     plan = season.plan
@@ -64,6 +69,17 @@ def _put(mark: Mark, drafts: list[Draft], out: Drafts) -> bool:
     return True
 
 
+def _of_an_earlier_round(mark: Mark, frame: WorkedFrame, drafts: list[Draft]) -> bool:
+    """Whether a line tells of a round of care that is not due this season, because it was done."""
+    listed = {draft.id for draft in drafts}
+    return any(
+        mark in done_marks(frame, care)
+        and f"{slug(frame.frame.name)}/care-{slug(care.id)}" not in listed
+        for care in (frame.structure.care if frame.structure else ())
+        if is_of_years(care)
+    )
+
+
 def _marked(draft: Draft, mark: Mark) -> Draft:
     """The job with a mark on it. What comes round goes on after it was done once."""
     day = mark.day.day if mark.day else None
@@ -74,6 +90,9 @@ def _marked(draft: Draft, mark: Mark) -> Draft:
     if mark.kind == "move":
         return replace(draft, pinned=day) if draft.state == OPEN else draft
     if draft.job.every_days is None:
+        early = draft.window.not_before - HALF_A_YEAR if draft.window.not_before else None
+        if draft.job.reckoned and draft.job.kind == CARE and day and early and day < early:
+            return draft  # that was the round of the year before
         return replace(draft, state=DONE, pinned=day)
     if day is None:
         return draft

@@ -190,3 +190,18 @@ def test_bars_that_bowed_go_along_as_a_remark_with_their_years() -> None:
     plan, _ = build(reading, TODAY)
     told = next_plan(reading, Season(plan, TODAY)).text
     assert "(a bar bowed under pole bean on a net frame in 2027.)" in told
+
+
+@pytest.mark.parametrize(
+    "line",
+    [
+        "  done unscrew the foot strips, 20 March 2027\n",
+        "task unscrew the foot strips, at Seed Box, done 20 March\n",
+    ],
+)
+def test_strips_put_on_this_year_are_not_asked_for_again_next_year(line: str) -> None:
+    box = "cover Seed Box, cold frame\n  size 8 ft x 4 ft\n  built 2018\n"
+    reading = read_input(HEAD + box + line)
+    plan, _ = build(reading, TODAY)
+    text = next_plan(reading, Season(plan, TODAY)).text
+    assert "  done unscrew the foot strips, 20 March 2027\n" in text

@@ -120,3 +120,22 @@ def test_what_is_done_with_a_later_step_is_not_what_is_dated_after_it() -> None:
     found = listed(HEAD + NET + "  done weave the bar, 2 May\n  move thread the net to 5 May\n")
     assert the(found, "bean-net/net").planned == date(2027, 5, 5)
     assert [one.name for one in found.troubles] == ["out-of-order"]
+
+
+CARED_FOR = "cover Salad Box, cold frame\n  size 8 ft x 4 ft\n  lights 4\n  built 2018\n"
+
+
+def test_strips_put_on_two_years_ago_are_not_due_and_no_line_is_a_slip() -> None:
+    found = listed(HEAD + CARED_FOR + "  done unscrew the foot strips, 20 March 2025\n")
+    assert not any("strips" in job.id for job in (*found.jobs, *found.done))
+    assert not found.mistakes
+
+
+def test_strips_put_on_this_spring_are_done() -> None:
+    found = listed(HEAD + CARED_FOR + "  done unscrew the foot strips, 20 March 2027\n")
+    assert [job.id for job in found.done] == ["salad-box/care-strips"]
+
+
+def test_panes_washed_last_autumn_are_washed_this_autumn_again() -> None:
+    found = listed(HEAD + CARED_FOR + "  done wash the panes, 20 September 2026\n")
+    assert the(found, "salad-box/care-wash").planned is not None

@@ -7,23 +7,16 @@ from typing import TYPE_CHECKING
 from plantframe.advice.edits import add_task
 from plantframe.advice.findings import Finding, Rule, Words
 from plantframe.frozen import frozen
-from plantframe.language.slots import When
-from plantframe.language.values import Number
 from plantframe.season.likeness import Called, best, short
-from plantframe.season.work import day_in
+from plantframe.season.rounds import is_of_years, last_done
 
 if TYPE_CHECKING:
     from collections.abc import Iterable
 
     from plantframe.catalogue.entries import Care
-    from plantframe.language.reader import Fact
     from plantframe.season.frames import WorkedFrame
     from plantframe.season.season import Season
     from plantframe.season.units import Shown
-
-YEARLY = 1.5  # rounds that come oftener are jobs of the year, never overdue
-# The fact that dates a round of care, where it is not called as the round is.
-DATED_BY = {"paint": "painted", "recoat": "finish"}
 
 
 @frozen
@@ -54,9 +47,9 @@ def check(frame: WorkedFrame, season: Season) -> Iterable[Finding]:
         return
     for care in structure.care:
         every = care.every
-        if every is None or every.base != "years" or every.usual < YEARLY:
+        if every is None or not is_of_years(care):
             continue
-        since, fact = _since(frame, care)
+        since, fact = last_done(frame, care)
         if since is None or not _wanted(frame, care) or _planned(season, frame, care):
             continue
         low = round(every.low if every.low is not None else every.usual)
@@ -76,29 +69,6 @@ def check(frame: WorkedFrame, season: Season) -> Iterable[Finding]:
             facts=facts,
             candidates=(add_task(frame.frame.block, job),),
         )
-
-
-def _since(frame: WorkedFrame, care: Care) -> tuple[int | None, Fact | None]:
-    """The year it was last done and the line that says so, else the year of building."""
-    done = [
-        mark
-        for mark in frame.frame.marks
-        if mark.kind == "done" and mark.day and best(mark.job, [Called(care.id, care.do)]) == 0
-    ]
-    if done:
-        last = max(done, key=lambda mark: mark.day.day if mark.day else None)  # type: ignore[arg-type,return-value]
-        return (last.day.day.year if last.day else None), last.fact
-    fact = frame.frame.fact(DATED_BY.get(care.id, care.id))
-    if fact is not None:
-        for slot in ("year", "since", "date"):
-            value = fact.get(slot)
-            if isinstance(value, Number):
-                return int(value.value), fact
-            if isinstance(value, When):
-                dated = day_in(fact, slot, frame.garden)
-                if dated is not None and value.day is not None and value.day.year:
-                    return dated.day.year, fact
-    return frame.frame.built, None
 
 
 def _wanted(frame: WorkedFrame, care: Care) -> bool:
