@@ -16,7 +16,7 @@ from plantframe.diary.years import SUFFIX, label_of, seasons_of
 from plantframe.frozen import frozen
 from plantframe.jobs.planting import LASTING
 from plantframe.season.entries import entry_of
-from plantframe.season.likeness import Called, best, short
+from plantframe.season.likeness import Called, best
 from plantframe.season.rounds import done_marks, is_of_years
 from plantframe.season.units import day as shown
 from plantframe.season.units import listed
@@ -190,11 +190,8 @@ def _rounds_done(frame: WorkedFrame, season: Season) -> list[str]:
             continue
         called = [Called(care.id, care.do)]
         done = [(mark.day.day, mark.job) for mark in done_marks(frame, care) if mark.day]
-        done += [
-            (one.done.day, short(care.do))
-            for one in tasks
-            if one.done and best(one.what, called) == 0
-        ]
+        meant = [one for one in tasks if best(one.what, called) == 0]
+        done += [(one.done.day, one.what) for one in meant if one.done]
         if done:
             day, job = max(done)
             found.append(f"  done {job}, {shown(day)} {day.year}")

@@ -22,10 +22,8 @@ BOX = "cover Salad Box, cold frame\n  size 8 ft x 4 ft\n  lights 4\n  built 2018
 )
 def test_a_mark_outranks_a_fact_and_a_fact_the_building(lines: str, year: int) -> None:
     frame = season(HEAD + BOX + lines).frames["Salad Box"]
-    care = (
-        next(one for one in frame.structure.care if one.id == "strips") if frame.structure else None
-    )
-    assert care is not None
+    assert frame.structure is not None
+    care = next(one for one in frame.structure.care if one.id == "strips")
     assert is_of_years(care)
     assert last_done(frame, care)[0] == year
 
