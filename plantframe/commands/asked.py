@@ -23,14 +23,36 @@ class Refused(Exception):  # noqa: N818 - what the command is, not an error of o
 
 
 def day(text: str) -> date:
-    """A day as given on the command line: 2027-05-18."""
+    """A day as given on the command line: 2027-05-18, or 18 May 2027."""
     try:
-        found = date.fromisoformat(text)
+        found = _written(text) or date.fromisoformat(text)
     except ValueError:
         raise argparse.ArgumentTypeError(f"“{text}” is no date; type it as 2027-05-18") from None
     if not FIRST_YEAR <= found.year <= LAST_YEAR:
         raise argparse.ArgumentTypeError(f"no plan reaches to the year {found.year}")
     return found
+
+
+def _written(text: str) -> date | None:
+    """A day with the name of its month; None where it is not written so.
+
+    Raises ValueError where there is no such day.
+    """
+    words = text.replace(",", " ").split()
+    if len(words) != 3 or not words[2].isdecimal():
+        return None
+    from plantframe.season.units import MONTHS
+
+    for number, name in ((words[0], words[1]), (words[1], words[0])):
+        months = [at for at, one in enumerate(MONTHS, start=1) if _same_month(name, one)]
+        if number.isdecimal() and months:
+            return date(int(words[2]), months[0], int(number))
+    return None
+
+
+def _same_month(typed: str, name: str) -> bool:
+    """Whether a word is a month's name, or its beginning of three letters or more."""
+    return len(typed) >= 3 and name.lower().startswith(typed.lower().rstrip("."))
 
 
 def plan_argument(parser: argparse.ArgumentParser, nargs: str | None = None) -> None:

@@ -13,7 +13,6 @@ from plantframe.jobs.fitting import hours_words, projects_of, weeks_of
 from plantframe.jobs.rain import slid
 from plantframe.jobs.troubles import label
 from plantframe.jobs.wind import before_wind
-from plantframe.season.likeness import short
 from plantframe.season.loads import LIKELY, TIGHT
 from plantframe.season.units import dated, day, every_words, listed, plural, times
 
@@ -98,14 +97,14 @@ def _turns(own: Sequence[tuple[Part, Job]], person: str) -> str:
             with_ = None
         if others != with_:
             words += f"with {listed(others)}, " if others else ("alone, " if with_ else "")
-        told.append(f"{words}{short(job.does) if job.block != job.does else job.says}")
+        told.append(f"{words}{job.brief}")
         block, with_, at = job.block, others, part.end
     return "; ".join(told)
 
 
 def _name(job: Job) -> str:
     """A job in a few words."""
-    return f"{job.block}, {short(job.does)}" if job.block and job.block != job.does else job.says
+    return f"{job.block}, {job.brief}" if job.block and job.block != job.does else job.says
 
 
 def _clock(minutes: float) -> str:
@@ -144,7 +143,7 @@ def weeks(answers: Answers, jobs: Jobs, _given: argparse.Namespace, screen: Scre
     screen.line()
     rows = [
         (
-            day(week.monday),
+            day(week.monday) + _year(week.monday, answers.plan.garden.seasons),
             hours_words(*week.wanted),
             hours_words(week.there, week.there) if jobs.sharing.said else "",
             listed(week.blocks),
@@ -174,6 +173,11 @@ def weeks(answers: Answers, jobs: Jobs, _given: argparse.Namespace, screen: Scre
             "`free Saturday 6 h` under the garden says when there is time.",
             "",
         )
+
+
+def _year(on: date, seasons: Sequence[int]) -> str:
+    """The year, of a day that is not in the plan's own."""
+    return "" if seasons[0] <= on.year <= seasons[1] else f" {on.year}"
 
 
 def _begins(project: Project) -> str:
@@ -328,7 +332,8 @@ def _tie_down(one: Exposed) -> tuple[str, ...]:
         )
     if one.ratio is None:
         return ("Look at its ties and at what leans.",)
-    lines = ["Pick what is ripe and tie in what hangs loose: it is weight and sail."]
+    ripe = "Pick what is ripe and tie in" if one.leafy else "Tie in"
+    lines = [f"{ripe} what hangs loose: it is weight and sail."]
     if one.ratio > TIGHT and not one.frame.stayed_square:
         lines.append("Tie a stay square to the row at each end, or lean a prop on the far side.")
     if one.weak == "ground":
@@ -372,7 +377,7 @@ def rain(answers: Answers, jobs: Jobs, given: argparse.Namespace, screen: Screen
     else:
         screen.heading("What it moves")
     for (block, was, becomes), group in groupby(found.moved, key=_moves):
-        steps = "; ".join(short(move.job.does) for move in group)
+        steps = "; ".join(move.job.brief for move in group)
         line = f"{dated(was)} becomes {dated(becomes)}: {block}{steps}"
         screen.wrapped(line, "  ", "    ")
     for heading, some in (

@@ -9,14 +9,21 @@ from typing import TYPE_CHECKING
 
 from plantframe.commands.asked import FINE, Refused, one_answer, plan_argument, write_json
 from plantframe.commands.asked import day as a_day
-from plantframe.jobs.choosing import beyond_walk, of_day, of_frame, of_person, of_week, walk
+from plantframe.jobs.choosing import (
+    beyond_walk,
+    of_day,
+    of_frame,
+    of_person,
+    of_week,
+    walk,
+    while_there,
+)
 from plantframe.jobs.data import as_data
 from plantframe.jobs.days import season_bounds
 from plantframe.jobs.fitting import hours_words, monday_of, weeks_of
 from plantframe.jobs.job import LINES, OWN, PLANT, SOW
 from plantframe.jobs.listing import jobs_of
 from plantframe.jobs.troubles import label
-from plantframe.season.likeness import short
 from plantframe.season.units import dated, day, every_words, listed, minutes_words, plural
 
 if TYPE_CHECKING:
@@ -95,6 +102,11 @@ def choose(answers: Answers, jobs: Jobs, given: argparse.Namespace) -> tuple[Job
         if people and given.person.lower() not in known:
             raise Refused(f"Nobody here is called “{given.person}”; there is {listed(people)}.")
         chosen = of_person(chosen, given.person)
+        helper = [h for h in jobs.sharing.crew.hands if h.name.lower() == given.person.lower()]
+        for hand in helper:
+            given.person = hand.name
+            if hand.here is not None:
+                chosen = while_there(chosen, *hand.here)
     if given.frame:
         chosen = of_frame(chosen, given.frame)
     return chosen
@@ -117,7 +129,10 @@ def show(
     if given.walk:
         for job in chosen:
             screen.wrapped(f"[ ] {job.says}", "", "    ")
-        rest = beyond_walk(jobs.jobs, given.day or answers.today)
+        day_of = given.day or answers.today
+        rest = beyond_walk(jobs.jobs, day_of)
+        if not chosen and not rest:
+            screen.wrapped(_next_round(jobs, day_of), "")
         if rest:
             screen.line()
             told = "; ".join(_longer(job) for job in rest)
@@ -186,11 +201,19 @@ def _once(job: Job, jobs: Jobs) -> str:
     return "once it stands" if firsts else "any time"
 
 
+def _next_round(jobs: Jobs, day_of: date) -> str:
+    """What comes next, where nothing is due."""
+    rounds = [job for job in jobs.jobs if job.every_days and job.planned and job.planned > day_of]
+    if not rounds:
+        return "Nothing is due, and no round is to come."
+    job = min(rounds, key=lambda one: one.planned or day_of)
+    when = dated(job.planned) if job.planned else ""
+    return f"Nothing is due today. Next comes {job.block}, {job.brief}, on {when}."
+
+
 def _longer(job: Job) -> str:
     minutes = f" ({minutes_words(job.minutes)})" if job.minutes else ""
-    plant, colon, rest = job.does.partition(": ")
-    does = f"{plant}: {short(rest)}" if colon else short(plant)
-    return f"{job.block}, {does}{minutes}"
+    return f"{job.block}, {job.brief}{minutes}"
 
 
 def _troubles(jobs: Jobs, chosen: set[str] | None, screen: Screen) -> None:
@@ -199,7 +222,7 @@ def _troubles(jobs: Jobs, chosen: set[str] | None, screen: Screen) -> None:
         if chosen is None or chosen & set(trouble.jobs):
             screen.line()
             screen.labelled(label(trouble), trouble.says, "")
-    for slip in jobs.mistakes:
+    for slip in jobs.mistakes if chosen is None else ():
         screen.labelled(f"line {slip.where.line}:", slip.says, "")
 
 

@@ -68,9 +68,16 @@ def while_away(jobs: Sequence[Job], first: date, last: date, garden: Garden) -> 
         and not job.whenever
         and job.kind != LINES
         and job.planned is not None
-        and (first <= job.planned <= last or (job.latest and first <= job.latest <= last))
+        and _bites(job, first, last)
     ]
     return WhileAway(first, last, tuple(rounds), tuple(events), tuple(leaving))
+
+
+def _bites(job: Job, first: date, last: date) -> bool:
+    """Whether a job has its last day while they are away, or its day where it has no last one."""
+    if job.latest is not None and job.latest >= first:
+        return job.latest <= last
+    return job.planned is not None and first <= job.planned <= last
 
 
 def _round_in(job: Job, first: date, last: date) -> bool:

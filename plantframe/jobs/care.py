@@ -93,7 +93,8 @@ def add_rounds(
             how=_told(window),
             whenever=_whenever(care, planting.garden) if window is None and not counted else "",
         )
-        name = out.add(Draft(made, f"{care.id} {slug(planting.planting.said)}", window or Window()))
+        called = f"{care.id} {slug(planting.planting.said)}"
+        name = out.add(Draft(made, called, window or Window(), in_time=every is None))
         if placed:
             out.put([placed], [name], wait=counted or (0, 0), waits_for="the plant to grow")
         if not yearly:

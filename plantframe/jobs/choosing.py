@@ -34,6 +34,12 @@ def of_person(jobs: Iterable[Job], name: str) -> tuple[Job, ...]:
     return tuple(job for job in jobs if not job.who or _named(name, job))
 
 
+def while_there(jobs: Iterable[Job], first: date, last: date) -> tuple[Job, ...]:
+    """What falls on the days somebody is there who comes to help, and what has their name."""
+    days = [first + timedelta(days=count) for count in range((last - first).days + 1)]
+    return tuple(job for job in jobs if any(_falls_on(job, day) for day in days))
+
+
 def of_frame(jobs: Iterable[Job], name: str) -> tuple[Job, ...]:
     """The jobs of one block, whatever the capitals."""
     return tuple(job for job in jobs if job.block.lower() == name.lower())
@@ -85,7 +91,10 @@ def _on_a_walk(job: Job, day: date) -> bool:
         return False
     if job.every_days is not None:
         over = job.until is not None and day > job.until
-        return job.planned <= day and not over and job.hands == 1
+        # every two to three days: one day early is in its turn too, once the rounds have begun
+        begun = job.earliest is not None and job.earliest <= day
+        early = timedelta(days=job.every_days[1] - job.every_days[0] if begun else 0)
+        return job.planned - early <= day and not over and job.hands == 1
     small = job.hands == 1 and job.minutes is not None and job.minutes[1] <= WALK_MINUTES
     return job.planned == day and small and job.kind in {PICK, TRAIN, OWN}
 

@@ -51,6 +51,14 @@ class FreeDays:
             return False
         return not any(away.first <= day <= away.last for away in self.garden.away if not away.who)
 
+    def home_from(self, day: date) -> date:
+        """The first day from this one on which somebody is at home."""
+        spans = [away for away in self.garden.away if not away.who]
+        for away in sorted(spans, key=lambda one: one.first):
+            if away.first <= day <= away.last:
+                day = away.last + timedelta(days=1)
+        return day
+
     def at_or_before(self, day: date) -> date:
         """The last free day up to this one, or the day itself where there is none near."""
         return self._near(day, -1)

@@ -6,6 +6,7 @@ from datetime import timedelta
 from typing import TYPE_CHECKING, Final
 
 from plantframe.frozen import frozen
+from plantframe.season.likeness import short
 
 if TYPE_CHECKING:
     from datetime import date
@@ -98,6 +99,12 @@ class Job:
         """What is done, without the block's name."""
         return self.says.removeprefix(f"{self.block}: ")
 
+    @property
+    def brief(self) -> str:
+        """The first clause of what is done, with the plant it is done to: `pole bean: pick`."""
+        plant, colon, rest = self.does.partition(": ")
+        return f"{plant}: {short(rest)}" if colon else short(plant)
+
 
 @frozen
 class Window:
@@ -123,6 +130,7 @@ class Draft:
     called   the short name a mark may use for it
     state    open, or not listed: done, kept for its day; skipped, kept for what it comes after
     pinned   the day the gardener moved it to, or did it on
+    in_time  the plant sets its time of year: after it, it is too late
     """
 
     job: Job
@@ -130,6 +138,7 @@ class Draft:
     window: Window = Window()
     state: str = OPEN
     pinned: date | None = None
+    in_time: bool = False
 
     @property
     def id(self) -> str:

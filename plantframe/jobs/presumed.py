@@ -25,7 +25,8 @@ def presumed_done(network: Network, last: Days, today: date) -> dict[str, date]:
     """Jobs that are taken as done, with the day they were due.
 
     That is sowing and planting whose last day is two weeks over, and what was to stand before it;
-    nothing that the gardener moved, and nothing that waits for a day still to come.
+    pruning and the like, whose time of year is over; nothing that the gardener moved, and nothing
+    that waits for a day still to come.
     """
     into = network.into()
     over = [name for name in network.names if _in_the_ground(network, last, name, today)]
@@ -46,6 +47,11 @@ def presumed_done(network: Network, last: Days, today: date) -> dict[str, date]:
             usual = draft.state == OPEN and draft.pinned is None and draft.job.every_days is None
             if usual and draft.job.kind in {BUILD, SOW, PLANT} and day is not None and day < today:
                 found[draft.id] = day
+    for name in network.names:
+        draft, day = network.drafts[name], last[name]
+        waits = draft.state == OPEN and draft.pinned is None and name not in found
+        if draft.in_time and waits and day is not None and day < today - LONG_OVER:
+            found[name] = day
     return found
 
 

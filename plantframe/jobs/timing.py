@@ -175,7 +175,10 @@ def _sensible(
     if draft.window.aim is not None:
         return max(first, draft.window.aim)
     if draft.job.kind in BY_THE_PLANT:
-        return first if held or draft.window.not_before else None
+        if not held and not draft.window.not_before:
+            return None
+        back = free.home_from(first)
+        return back if last is None or back <= last else first
     if draft.window.wanted is not None:
         wanted = max(draft.window.wanted, first + IN_HAND)
         last = min(last, wanted) if last is not None else wanted

@@ -8,7 +8,6 @@ from typing import TYPE_CHECKING, Final
 from plantframe.frozen import replace
 from plantframe.jobs.job import DONE, OPEN, OWN, Trouble
 from plantframe.jobs.timing import Days, Network, held_day, ready_days
-from plantframe.season.likeness import short
 from plantframe.season.units import day as shown
 from plantframe.season.units import plural
 
@@ -270,4 +269,4 @@ def _overdue(block: str, drafts: Sequence[Draft]) -> Trouble:
 
 
 def _called(draft: Draft) -> str:
-    return f"“{short(draft.job.does)}”"
+    return f"“{draft.job.brief}”"

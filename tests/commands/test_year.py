@@ -295,3 +295,38 @@ def test_who_does_what_names_the_frame_once_and_when_one_is_free(
     page = out[out.index("Who does what") : out.index("Where to stop")]
     assert page.count("Bean Net") == 2
     assert "; then" not in page
+
+
+@pytest.mark.parametrize("day", ["2027-05-08", "8 May 2027", "May 8, 2027", "8 may 2027"])
+def test_a_day_may_be_given_as_one_writes_it(
+    capsys: pytest.CaptureFixture[str], plan: str, day: str
+) -> None:
+    out = said(capsys, "jobs", plan, "--day", day, *SPRING)
+    assert out.startswith("Hazel End, Sat 8 May 2027: ")
+
+
+@pytest.mark.parametrize("day", ["31 June 2027", "8 Maybe 2027", "8 Ma 2027", "May 2027", "soon"])
+def test_what_is_no_day_is_refused_in_a_sentence(
+    capsys: pytest.CaptureFixture[str], plan: str, day: str
+) -> None:
+    assert main(["jobs", plan, "--day", day]) == 2
+    assert "is no date" in capsys.readouterr().err
+
+
+def test_a_helpers_list_is_of_the_days_they_are_there(
+    capsys: pytest.CaptureFixture[str], tmp_path: Path
+) -> None:
+    file = tmp_path / "2027.plan"
+    file.write_text(TEXT.replace("  person Bram", "  person Bram, here 8 May"), "utf-8")
+    out = said(capsys, "jobs", str(file), "--for", "bram", *SPRING)
+    assert out.startswith("Hazel End, for Bram: ")
+    assert "May 2027" in out
+    assert "Any time" not in out
+    assert "July" not in out.replace("until 26 July", "")
+
+
+def test_a_walk_with_nothing_due_says_what_comes_next(
+    capsys: pytest.CaptureFixture[str], plan: str
+) -> None:
+    out = said(capsys, "jobs", plan, "--walk", *SPRING)
+    assert "Nothing is due today. Next comes Bean Net, pole bean: " in out

@@ -54,3 +54,14 @@ def test_the_next_days_away_are_those_when_everybody_is() -> None:
     assert later is not None
     assert later.first == date(2027, 8, 1)
     assert next_away(season(text).plan.garden, date(2027, 9, 1)) is None
+
+
+def test_what_can_wait_until_they_are_back_is_neither_done_before_nor_while_away() -> None:
+    text = (
+        HEAD + "  away 10 to 24 August\n" + NET + "  grow tall tomato, 6 plants, plant out 1 June\n"
+    )
+    found = listed(text)
+    pinch = next(job for job in found.jobs if "pinch out the top" in job.says)
+    assert pinch.planned is not None
+    assert pinch.latest is not None
+    assert not date(2027, 8, 10) <= pinch.planned <= date(2027, 8, 24)

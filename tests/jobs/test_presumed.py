@@ -50,3 +50,12 @@ def test_a_frame_without_a_crop_in_it_is_still_to_be_built() -> None:
     pins = the(listed(text, JULY), "bean-net/pins")
     assert pins.planned is not None
     assert pins.planned >= JULY
+
+
+def test_pruning_whose_time_is_over_is_asked_about_and_not_put_into_spring() -> None:
+    text = HEAD + "frame Vine Wires, grape wires\n  built 2020\n  grow grape, 3 plants\n"
+    found = listed(text, date(2027, 4, 20))
+    prune = the(found, "vine-wires/grape-prune")
+    assert prune.planned is None
+    assert prune.overdue
+    assert the(found, "vine-wires/care-poke").planned is not None  # better late than never
