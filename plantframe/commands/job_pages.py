@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from itertools import groupby
+from textwrap import shorten
 from typing import TYPE_CHECKING, Any, Final
 
 from plantframe.commands.asked import Refused, write_json
@@ -34,6 +35,7 @@ if TYPE_CHECKING:
     Page = Callable[[Answers, Jobs, argparse.Namespace, Screen | None], None]
 
 
+WIDEST: Final = 32  # letters of a name in a table
 FREE_MINUTES: Final = 10.0  # less is a breath between two steps
 
 
@@ -154,7 +156,12 @@ def weeks(answers: Answers, jobs: Jobs, _given: argparse.Namespace, screen: Scre
     table(rows, ("week of", "wanted", free, "work on"), screen)
     screen.heading("What can wait")
     rows = [
-        (one.block, hours_words(*one.hours), _begins(one), _waits(one, answers.today))
+        (
+            shorten(one.block, WIDEST, placeholder=" …"),
+            hours_words(*one.hours),
+            _begins(one),
+            _waits(one, answers.today),
+        )
         for one in projects
     ]
     table(rows, ("", "hours", "planned from", "can wait"), screen)

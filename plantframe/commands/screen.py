@@ -81,8 +81,9 @@ def table(rows: Sequence[tuple[str, ...]], heads: tuple[str, ...], screen: Scree
     """A table, its last column wrapped to what room there is."""
     from tabulate import tabulate
 
+    pad = 2 if any(heads) else 0  # what a heading has round it
     widths = [
-        max([len(head), *(len(row[place]) for row in rows)])
+        max([len(head) + pad, *(len(row[place]) for row in rows)])
         for place, head in enumerate(heads[:-1])
     ]
     room = max(screen.width - sum(widths) - 2 * len(heads), 20)

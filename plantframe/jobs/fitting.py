@@ -7,7 +7,6 @@ from typing import TYPE_CHECKING, Final
 
 from plantframe.frozen import frozen
 from plantframe.jobs.job import BY_THE_PLANT, LINES, Trouble
-from plantframe.season.likeness import short
 from plantframe.season.units import day as shown
 from plantframe.season.units import listed
 
@@ -123,7 +122,11 @@ def slack_days(job: Job) -> int | None:
 
 def called(job: Job) -> str:
     """What a line of hours calls a job's work: its frame, bed or task."""
-    return short(job.does) if job.kind == LINES else job.block or job.says
+    if job.kind == LINES:
+        return "buried lines marked"
+    return (
+        job.block if job.kind != OWN and job.block else shorten(job.brief, WIDEST, placeholder=" …")
+    )
 
 
 def _hours(found: Iterable[tuple[Job, float]], sharing: Sharing) -> tuple[float, float]:

@@ -330,3 +330,18 @@ def test_a_walk_with_nothing_due_says_what_comes_next(
 ) -> None:
     out = said(capsys, "jobs", plan, "--walk", *SPRING)
     assert "Nothing is due today. Next comes Bean Net, pole bean: " in out
+
+
+def test_the_table_of_weeks_stays_within_the_screen(
+    capsys: pytest.CaptureFixture[str], tmp_path: Path
+) -> None:
+    nets = "".join(
+        f"frame Very Long Net {n}, net frame\n  grow pole bean, 20 plants, sow 18 May\n"
+        for n in range(5)
+    )
+    file = tmp_path / "2027.plan"
+    task = "task carry the old greenhouse staging round to the barn and stack it, by 1 March\n"
+    file.write_text(TEXT + nets + task, "utf-8")
+    out = said(capsys, "jobs", str(file), "--weeks", *SPRING)
+    assert "carry the old greenhouse …" in out
+    assert max(len(line) for line in out.splitlines()) <= 80
