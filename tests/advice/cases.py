@@ -31,6 +31,7 @@ class Case:
     says: tuple[str, ...] = ()
     cured_by: tuple[str, ...] = field(default=())
     with_others: tuple[str, ...] = ()
+    why: tuple[str, ...] = ()
 
     def answers(self) -> Answers:
         """The plan's answers."""
@@ -69,6 +70,7 @@ def cases_of(rule: Rule) -> list[Case]:
                     tuple(_list(body.get("says"))),
                     tuple(_list(body.get("cured by"))),
                     tuple(_list(body.get("with"))),
+                    tuple(_list(body.get("why"))),
                 )
             )
     return out

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import re
+
 import pytest
 
 from plantframe.advice.engine import cases_file, rules
@@ -47,10 +49,26 @@ def test_the_rule_speaks_for_its_cause(case: Case) -> None:
     spoken = " ".join(f"{word.says} {word.if_ignored}" for word in words)
     for part in case.says:
         assert part.lower() in spoken.lower()
+    # what was compared, and the ways that are no line of the plan
+    worked = " ".join(f"{word.told} {word.assumed} {word.sum}" for word in words)
+    worked += " ".join(way for one in found for way in one.finding.ways)
+    for part in case.why:
+        assert part.lower() in worked.lower()
     if case.level:
         assert case.level in {one.level for one in found}
     if case.at:
         assert any(case.at in one.finding.where.typed for one in found)
+
+
+@pytest.mark.parametrize("case", FIRING, ids=_name)
+def test_all_that_it_says_is_said_in_words(case: Case) -> None:
+    for one in case.found():
+        word = one.words(case.answers().shown)
+        assert word.says
+        assert word.told
+        for part in (word.says, word.if_ignored, word.told, word.assumed, word.sum):
+            assert isinstance(part, str)
+            assert not re.search(r"\b(None|nan|inf|True|False)\b|  |\(\)|\{", part)
 
 
 @pytest.mark.parametrize("case", [case for case in CASES if not case.fires], ids=_name)
