@@ -5,7 +5,7 @@ from __future__ import annotations
 import math
 from typing import TYPE_CHECKING
 
-from plantframe.advice.edits import rewrite, set_fact, uprights
+from plantframe.advice.edits import UPRIGHTS, rewrite, set_fact, uprights
 from plantframe.mechanics.section import rectangle_modulus_m3, round_modulus_m3
 from plantframe.season.units import INCH_M, Shown
 
@@ -19,6 +19,7 @@ LOWEST_M = 1.2  # a net lower than this is no longer the frame that was asked fo
 DEEPEST_M = 0.9  # as deep as an iron bar opens a hole without a borer
 # Sizes a yard sells, thinner first, with the thickness of the stick and whether it is round.
 SAWN_IMPERIAL = (("2x4", 0.038, 0.089), ("4x4", 0.089, 0.089))
+UPWIND = "A hedge or a wall upwind halves the push."
 SAWN_METRIC = (("50x50 mm", 0.05, 0.05), ("75x75 mm", 0.075, 0.075), ("100x100 mm", 0.1, 0.1))
 ROUND_IMPERIAL = (("3 in round", 0.0762), ("4 in round", 0.1016))
 ROUND_METRIC = (("50 mm round", 0.05), ("75 mm round", 0.075), ("100 mm round", 0.1))
@@ -129,6 +130,7 @@ def _lengths(frame: WorkedFrame, up: float, down: float) -> dict[str, str]:
 def _retyped(frame: WorkedFrame, slots: dict[str, str], remark: str) -> Edit:
     fact = uprights(frame.frame)
     if fact is None:
-        return set_fact(frame.frame, "posts", f"posts {', '.join(slots.values())}", remark)
+        own = next((one for one in UPRIGHTS if frame.uprights == one), "posts")
+        return set_fact(frame.frame, own, f"{own} {', '.join(slots.values())}", remark)
     edit = rewrite(fact, slots)
     return rewrite(fact, slots, f"{edit.says} ({remark})")

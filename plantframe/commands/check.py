@@ -208,7 +208,10 @@ def _offers(screen: Screen, offers: tuple[Edit, ...], label: str) -> None:
                 changes.append(edit.says)  # with what it means in brackets
             else:
                 changes.append(new)
-        screen.labelled(lead, "  and  ".join(changes))
+        said = "  and  ".join(changes)
+        if len(changes) > 1 and not any(edit.says.startswith(one) for one in changes):
+            said = f"{edit.says}: {said}"  # a line that moves says little by itself
+        screen.labelled(lead, said)
 
 
 def _sentence(text: str) -> str:

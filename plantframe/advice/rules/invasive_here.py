@@ -120,8 +120,8 @@ def words(facts: Facts, _shown: Shown) -> Words:
         )
     return Words(
         says=(
-            f"{opening(facts.plant)} {facts.place}: of {facts.where}, print says "
-            f"`{facts.says}`{year}."
+            f"{opening(facts.plant)} {facts.place}: print has it for {facts.where} as "
+            f"“{facts.says}”{year}."
         ),
         if_ignored="Birds and roots carry it over the fence, and it may be against the law.",
         told=f"Region {facts.region}.",

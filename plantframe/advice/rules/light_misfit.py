@@ -153,7 +153,11 @@ def words(facts: Facts, shown: Shown) -> Words:
     leave = "leave" if facts.count > 1 else "leaves"
     says = f"{facts.cover}: {lights} on {box} {leave} {left}"
     if facts.left_m > WIDE_M * facts.count:
-        gap = "" if facts.level == "note" else "The warmth goes out there and the rain comes in."
+        gap = (
+            "A strip of wood on each light closes it."
+            if facts.level == "note"
+            else "The warmth goes out there and the rain comes in."
+        )
         return Words(f"{says} uncovered.", gap, told, "", total)
     says += f" to swell; about {shown.bench(PLAY_M)} a light is usual."
     return Words(says, "In a wet week they jam, and are forced off and broken.", told, "", total)

@@ -117,9 +117,13 @@ def _ways_out(
         yield add_block(frame.frame, line)
         return
     fact, slot = typed
-    sizes = ("6 in", "4 in") if frame.garden.imperial else ("15 cm", "10 cm")
-    for size in reversed(sizes) if fault == "tendril" else sizes:
-        yield rewrite(fact, {slot: size})
+    imperial = frame.garden.imperial
+    sizes = (("6 in", 0.1524), ("4 in", 0.1016)) if imperial else (("15 cm", 0.15), ("10 cm", 0.1))
+    wanted = as_range(planting.entry.mesh) if planting.entry else None
+    for size, metres in reversed(sizes) if fault == "tendril" else sizes:
+        # what the sentence calls usual, and nothing beside it
+        if wanted is None or wanted.low - GRACE_M <= metres <= wanted.high + GRACE_M:
+            yield rewrite(fact, {slot: size})
 
 
 def words(facts: Facts, shown: Shown) -> Words:

@@ -108,7 +108,7 @@ def words(facts: Facts, shown: Shown) -> Words:
         says = f"{facts.frame}: {what}. How it is built is not looked at here."
     return Words(
         says=says,
-        if_ignored=""
+        if_ignored="What the builder is not asked is guessed at."
         if facts.settled
         else "A vine doubles its weight for years, and what comes down comes down on somebody.",
         told=f"{facts.frame}: {what}.",

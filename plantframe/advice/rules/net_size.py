@@ -155,7 +155,7 @@ def words(facts: Facts, shown: Shown) -> Words:
 
 def _left_so(facts: Facts) -> str:
     if facts.level != "warn":
-        return ""
+        return "The last shoots hang over; tuck them in, or tie the net a little lower."
     if facts.low_by_m:
         return "The vines reach the top of it and hang out over nothing."
     return "The end of the row has nothing to climb."

@@ -155,6 +155,7 @@ def words(facts: Facts, shown: Shown) -> Words:
             f"{facts.frame}: {plural(facts.count, 'piece')} of {piece}{called} from lengths of "
             f"{stock}: {_only(facts.most)} to a length. At {cut} there are {facts.more}."
         ),
+        if_ignored="More lengths are bought than it takes, and the ends are firewood.",
         told=f"{facts.part.capitalize()} {piece}.",
         assumed="That nothing else of this frame is cut from what is left.",
         sum=f"{stock} holds {facts.most} of {piece}, or {facts.more} of {cut} and the cuts.",

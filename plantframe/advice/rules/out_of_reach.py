@@ -122,7 +122,9 @@ def words(facts: Facts, shown: Shown) -> Words:
     far = facts.top_m > facts.reach_m + PULLED_M
     return Words(
         says=says,
-        if_ignored="That is a pair of steps every other day, on dug soil." if far else "",
+        if_ignored="That is a pair of steps every other day, on dug soil."
+        if far
+        else "The topmost are picked on tiptoe, or missed.",
         told=f"{opening(facts.plant)} on {facts.frame}, {top} high.",
         assumed="" if facts.said else f"A reach of {reach}, since nobody has said.",
         sum=(

@@ -104,7 +104,7 @@ def words(facts: Facts, _shown: Shown) -> Words:
     when = "is due this year" if facts.level == "note" else f"was due by {due}"
     return Words(
         says=(f"{facts.frame}: “{short(facts.does)}” comes every {every}; {counted}, it {when}."),
-        if_ignored="" if facts.level == "note" else "What it spares wears out instead.",
+        if_ignored="What it spares wears out instead.",
         told=f"{facts.since}.",
         sum=f"{facts.since} and {every}: common practice.",
     )

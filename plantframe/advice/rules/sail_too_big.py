@@ -73,7 +73,7 @@ def check(frame: WorkedFrame, _season: Season) -> Iterable[Finding]:
         ratio=ratio,
         by=frame.wanted_by,
         candidates=partial(_ways_out, frame, ratio.middle),
-        ways=("A hedge or a wall upwind halves the push.",),
+        ways=(posts.UPWIND,),
     )
 
 
@@ -133,7 +133,7 @@ def words(facts: Facts, shown: Shown) -> Words:
     push_n, wood_n = push.asked.middle / push.height_m, push.wood.middle / push.height_m
     return Words(
         says=says,
-        if_ignored=""
+        if_ignored=f"A {gale.removeprefix('summer ')} may crack it."
         if facts.ratio.middle <= LIKELY
         else f"The first {gale} is likely to snap it at the ground.",
         told=f"{facts.frame}, {facts.place}; {facts.posts} of {stick}.",

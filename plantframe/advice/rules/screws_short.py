@@ -78,7 +78,9 @@ def words(facts: Facts, shown: Shown) -> Words:
         says += " That is the least; longer ones hold better there."
     return Words(
         says=says,
-        if_ignored="" if facts.level == "note" else "It pulls out when the box is lifted.",
+        if_ignored="The corners work loose in some years."
+        if facts.level == "note"
+        else "It pulls out when the box is lifted.",
         told=f"Screws of {length}, boards of {board}.",
         sum=(
             f"Twice the board is {shown.bench(least_screw_length_m(facts.board_m))}; into end "

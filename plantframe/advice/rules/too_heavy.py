@@ -20,6 +20,9 @@ if TYPE_CHECKING:
     from plantframe.season.season import Season
 
 
+OTHERWISE = "A lighter plant here, or a stouter frame for this one: `plantframe pair` lists both."
+
+
 @frozen
 class Facts:
     """What hangs, on what, and how the two compare."""
@@ -53,7 +56,13 @@ def check(frame: WorkedFrame, _season: Season) -> Iterable[Finding]:
         ratio=ratio,
         by=frame.wanted_by,
         candidates=partial(_ways_out, frame, load),
+        ways=() if _has_edits(frame, load) else (OTHERWISE,),
     )
+
+
+def _has_edits(frame: WorkedFrame, load: Load) -> bool:
+    """Lines of the plan may cure it: a bar's bays, or another crop of the year."""
+    return load.part == "bar" or _is_food(frame)
 
 
 def _listed(frame: WorkedFrame) -> bool:
@@ -130,7 +139,9 @@ def words(facts: Facts, shown: Shown) -> Words:
     ignored = "It bows by late summer and the net drags." if load.stick else "It sags and tears."
     return Words(
         says=says,
-        if_ignored="" if facts.listed or load.ratio.middle <= LIKELY else ignored,
+        if_ignored="In a wet year, or with more fruit than usual, it bows."
+        if facts.listed or load.ratio.middle <= LIKELY
+        else ignored,
         told=f"{facts.plant} on {span}, pin to pin {shown.length(load.span_m)}.",
         assumed=(
             "The whole row after rain, at its heaviest; ordinary softwood with knots, bent at 7 to "

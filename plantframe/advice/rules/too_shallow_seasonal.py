@@ -24,6 +24,8 @@ if TYPE_CHECKING:
 # Least depth under a net or bar that stands higher than a metre (common practice, no source).
 LEAST_M = 0.30
 LOW_M = 1.0
+# One change alone seldom does where both wood and ground are weak.
+BOTH = "Thicker posts, and stays or more depth with them: one alone is not enough in every wind."
 GRACE_M = 0.005  # 30 cm typed as 11¾ in is meant as 30 cm
 
 
@@ -62,6 +64,7 @@ def check(frame: WorkedFrame, _season: Season) -> Iterable[Finding]:
         ratio=push.ratio if push else None,
         by=frame.wanted_by,
         candidates=partial(_ways_out, frame, down, push),
+        ways=(posts.UPWIND, BOTH) if level == "warn" and push is not None else (),
     )
 
 
@@ -109,7 +112,7 @@ def words(facts: Facts, shown: Shown) -> Words:
     )
     return Words(
         says=says,
-        if_ignored=""
+        if_ignored="A gale on wet ground may tilt it."
         if push.ratio.middle <= LIKELY
         else "The first summer gale in full leaf is likely to lay it over.",
         told=f"{facts.posts} {depth}, in {facts.soil}, in {place}.",

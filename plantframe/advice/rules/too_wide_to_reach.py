@@ -209,7 +209,7 @@ def words(facts: Facts, shown: Shown) -> Words:
         ignored = "The middle is not weeded." if facts.deep else "You tread on what you dig."
     return Words(
         says=says,
-        if_ignored=ignored if facts.level == "warn" or not facts.deep else "",
+        if_ignored=ignored,
         told=f"{wide} wide.",
         assumed="" if facts.sides == 1 else "That both its long sides can be walked along.",
         sum=f"With ease {arm}, at a stretch {shown.length(ONE_SIDE_M)}: common practice.",

@@ -105,7 +105,7 @@ def words(facts: Facts, shown: Shown) -> Words:
         says=says,
         if_ignored="The net bags, and the lower half of the crop lies on the ground."
         if droop.share > WIRE_SAG_WARN_SHARE
-        else "",
+        else "The middle of the row hangs lower than its ends.",
         told=f"{opening(facts.plant)} on {shown.length(droop.span_m)} of wire, {tight}.",
         assumed=(
             "A wire pulled tight by hand holds about 300 N, a strained one 1000 N; between ends "
