@@ -124,9 +124,7 @@ def called(job: Job) -> str:
     """What a line of hours calls a job's work: its frame, bed or task."""
     if job.kind == LINES:
         return "buried lines marked"
-    return (
-        job.block if job.kind != OWN and job.block else shorten(job.brief, WIDEST, placeholder=" …")
-    )
+    return job.block or job.says
 
 
 def _hours(found: Iterable[tuple[Job, float]], sharing: Sharing) -> tuple[float, float]:
