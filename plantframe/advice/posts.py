@@ -18,7 +18,7 @@ if TYPE_CHECKING:
 LOWEST_M = 1.2  # a net lower than this is no longer the frame that was asked for
 DEEPEST_M = 0.9  # as deep as an iron bar opens a hole without a borer
 # Sizes a yard sells, thinner first, with the thickness of the stick and whether it is round.
-SAWN_IMPERIAL = (("2x4", 0.038, 0.089), ("4x4", 0.089, 0.089))
+SAWN_IMPERIAL = (("2x2", 0.038, 0.038), ("2x4", 0.038, 0.089), ("4x4", 0.089, 0.089))
 UPWIND = "A hedge or a wall upwind halves the push."
 SAWN_METRIC = (("50x50 mm", 0.05, 0.05), ("75x75 mm", 0.075, 0.075), ("100x100 mm", 0.1, 0.1))
 ROUND_IMPERIAL = (("3 in round", 0.0762), ("4 in round", 0.1016))

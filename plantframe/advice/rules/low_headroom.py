@@ -31,6 +31,9 @@ HANGING_M = 0.3  # what hangs takes so much off
 GRACE_M = 0.02
 
 
+SMOOTH = "A plant without thorns, tied in along the sides and thinned over the top."
+
+
 @frozen
 class Facts:
     """How high and wide, and how high and wide one wants it.
@@ -81,6 +84,7 @@ def _finding(
         facts=Facts(frame.frame.name, fault, high, wide, least, what, thorns),
         by=frame.wanted_by,
         candidates=partial(_ways_out, frame, fault, least),
+        ways=(SMOOTH,) if what and fault != "narrow" else (),
     )
 
 
