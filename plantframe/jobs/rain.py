@@ -75,7 +75,8 @@ def _under_a_roof(jobs: tuple[Job, ...], day: date) -> tuple[Job, ...]:
     found: list[Job] = []
     ready: set[str] = set()
     for job in jobs:
-        later = job.planned is None or job.planned > day
+        asked = job.planned is None and job.overdue  # most likely it is done
+        later = not asked and (job.planned is None or job.planned > day)
         free = set(job.after) & to_do <= ready
         if job.begins is None and job.kind not in {"build", "task"}:
             continue

@@ -222,7 +222,7 @@ class _Sharing:
         last = work.last if work.last is not None and work.last >= first else None
         aim = aim if last is None else min(aim, last)
         found = self._try(work, [(aim, last), *_before(aim, first)], after)
-        return found or self._overrun(first, last or aim)
+        return found or self._overrun(work, first, last or aim)
 
     def _after(self, work: Work) -> tuple[date, tuple[int, float]]:
         """The first day for a job; the half-day and minute when what it follows is over."""
@@ -362,10 +362,18 @@ class _Sharing:
             ),
         )
 
-    def _overrun(self, first: date, last: date) -> Placed:
-        """No room: on the last day with hours that it may fall on, beyond them."""
+    def _overrun(self, work: Work, first: date, last: date) -> Placed:
+        """No room: on the last day with hours that it may fall on, beyond them.
+
+        What is done outdoors does not stay on a day of rain: it takes a dry day without hours.
+        """
         place = bisect_left(self.days, last + timedelta(days=1)) - 1
+        while place >= 0 and self.halves[place].wet and work.outdoors:
+            place -= 1
         day = self.days[place] if place >= 0 and self.days[place] >= first else first
+        wet = {half.day for half in self.halves if half.wet} if work.outdoors else set()
+        while day in wet:
+            day += timedelta(days=1)
         return Placed(day, day, overruns=True)
 
 

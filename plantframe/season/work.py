@@ -6,6 +6,7 @@ Only direct questions of order are answered here; the graph of all jobs is the j
 from __future__ import annotations
 
 import re
+from datetime import timedelta
 from types import MappingProxyType
 from typing import TYPE_CHECKING, Final
 
@@ -391,6 +392,31 @@ def _why(frame: WorkedFrame, early: FrameStep, later: FrameStep) -> str:
 
 
 # ---- digging ----------------------------------------------------------------------------------
+def days_to_go(frame: WorkedFrame, begun: Sequence[FrameStep]) -> timedelta:
+    """The days that must pass from some steps of building to the last, for drying and settling.
+
+    Where the plan says by when it is to be ready, what the last step waits for comes after that.
+    """
+    steps = steps_of(frame)
+    followers: dict[str, list[FrameStep]] = {step.id: [] for step in steps}
+    for step in steps:
+        for first in (*step.after, *step.own_after):
+            followers.setdefault(first, []).append(step)
+    found: dict[str, int] = {}
+
+    def days(step: FrameStep, seen: frozenset[str]) -> int:
+        if step.id in seen:
+            return 0  # a circle of the gardener's own lines is told elsewhere
+        if step.id not in found:
+            then = followers.get(step.id, [])
+            own = step.wait_days[1] if then or frame.frame.ready_by is None else 0
+            rest = max((days(one, seen | {step.id}) for one in then), default=0)
+            found[step.id] = own + rest
+        return found[step.id]
+
+    return timedelta(days=max((days(step, frozenset()) for step in begun), default=0))
+
+
 def digging_steps(frame: WorkedFrame) -> tuple[FrameStep, ...]:
     """The steps that go deeper than 30 cm, where pipes and cables may lie."""
     if frame.structure is None:

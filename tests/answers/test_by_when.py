@@ -7,7 +7,7 @@ from typing import TYPE_CHECKING
 
 import pytest
 
-from plantframe.answers.answers import answers_of
+from plantframe.answers.answers import answers_of, answers_to
 from plantframe.jobs.job import BUILD
 from plantframe.jobs.listing import jobs_of
 
@@ -44,3 +44,15 @@ def test_a_frame_with_a_day_of_its_own_has_it_in_both(root: Path, demo: str, tod
         known = [day for day in last if day is not None]
         if frame.wanted_by is not None and not frame.stands:
             assert max(known) == frame.wanted_by
+
+
+def test_lines_are_wanted_marked_by_the_day_the_digging_and_its_settling_leave() -> None:
+    text = (
+        "garden Lane End, 2027\n  frost last 6 May, first 12 October\n"
+        "frame Vine Wires, grape wires, along the lane\n  ready by 15 April\n"
+    )
+    answers = answers_to(text, date(2027, 1, 10))
+    (by,) = {one.finding.by for one in answers.report.found if one.rule.name == "services"}
+    marking = jobs_of(answers.season).job("garden/lines-marked")
+    assert marking is not None
+    assert by == marking.latest == date(2027, 3, 11)  # 28 days to settle, a week to be marked

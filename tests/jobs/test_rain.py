@@ -61,3 +61,14 @@ def test_no_order_is_broken_by_rain(day: date) -> None:
         first, then = planned.get(before.first), planned.get(before.then)
         if first is not None and then is not None:
             assert first + timedelta(days=before.wait[0]) <= then
+
+
+def test_no_outdoor_work_stays_on_a_day_of_rain_though_no_other_has_hours() -> None:
+    people = "  person Nell\n  person Wim\n  free Saturday 5 h\n"
+    text = HEAD + people + NET + BEANS + "  ready by 18 May\n"
+    today = date(2027, 5, 14)
+    found = slid(season(text, today), listed(text, today), date(2027, 5, 15))
+    assert not [job.id for job in found.stays if is_outdoors(job)]
+    assert [job.id for job in found.stays]
+    assert found.moved
+    assert all(move.becomes > date(2027, 5, 15) for move in found.moved)

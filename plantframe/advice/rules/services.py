@@ -9,7 +9,7 @@ from plantframe.advice.edits import uprights
 from plantframe.advice.findings import Finding, Rule, Words
 from plantframe.frozen import frozen
 from plantframe.season.units import Shown, day, listed
-from plantframe.season.work import by_house_or_verge, digging_steps
+from plantframe.season.work import by_house_or_verge, days_to_go, digging_steps
 
 if TYPE_CHECKING:
     from collections.abc import Iterable
@@ -69,7 +69,11 @@ def _finding(
     frames: list[WorkedFrame], *, close: bool, where_garden: bool, season: Season
 ) -> Finding:
     first = frames[0]
-    dates = [frame.wanted_by for frame in frames if frame.wanted_by is not None]
+    dates = [
+        frame.wanted_by - days_to_go(frame, digging_steps(frame))
+        for frame in frames
+        if frame.wanted_by is not None
+    ]
     by = min(dates) - AHEAD if dates else None
     fact = uprights(first.frame)
     where = fact.where if fact else first.frame.block.where
