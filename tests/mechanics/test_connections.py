@@ -116,17 +116,18 @@ def by_the_general_equation(
         ("6d", 0.75, 1.25, 0.31, 0.67, 2.2),
         ("10d", 0.5, 1.0, 0.55, 0.36, 2.2),
         ("20d", 1.5, 2.5, 0.50, 0.42, 2.42),  # by hand: 10 x 0.192 + 0.5
+        (0.177, 1.0, 1.5, 0.42, 0.42, 2.27),  # shank in inches, no common nail
     ],
 )
 def test_each_way_a_nail_may_give_agrees_with_the_general_equation(
-    size: str,
+    size: str | float,
     side_in: float,
     main_in: float,
     side_gravity: float,
     main_gravity: float,
     reduction: float,
 ) -> None:
-    diameter = fixings.nail(size).diameter_m
+    diameter = fixings.nail(size).diameter_m if isinstance(size, str) else size * IN_M
     given_ = (
         diameter,
         side_in * IN_M,
@@ -164,3 +165,13 @@ def test_a_spike_a_hair_thicker_than_the_table_is_refused() -> None:
     assert connections.nail_yield_pa(0.273 * IN_M) == pytest.approx(70000 * PSI_PA)
     with pytest.raises(ValueError, match="thicker than"):
         connections.nail_yield_pa(0.274 * IN_M)
+
+
+def test_woods_are_as_heavy_for_nails_as_the_table_is_remembered_to_say() -> None:
+    # NDS 2018, Table 12.3.3A, from memory.
+    gravity = connections.SPECIFIC_GRAVITIES
+    assert gravity["douglas fir and larch"] == 0.50
+    assert gravity["hem-fir"] == gravity["ponderosa pine"] == 0.43
+    assert gravity["spruce, pine and fir"] == 0.42
+    assert gravity["southern pine"] == 0.55
+    assert gravity["red oak"] == 0.67

@@ -83,3 +83,27 @@ def test_the_best_lift_of_all_is_the_load_constant() -> None:
 def test_a_lift_that_allows_less_than_a_kilogram_still_has_its_ratio() -> None:
     # By hand: 0.4 over 0.8.
     assert lifting.lifting_ratio(0.4, 0.8) == pytest.approx(0.5)
+
+
+def test_each_multiplier_holds_to_its_printed_end() -> None:
+    # NIOSH 1991: 25/H to 63 cm; 1 - 0.003 |V - 75| to 175 cm; 0.82 + 4.5/D to 175 cm (the two
+    # upper ends from memory). By hand at the ends: 25 / 63, 0.7, 0.82 + 4.5 / 175.
+    assert lifting.horizontal_factor(0.63) == pytest.approx(0.39683, abs=1e-5)
+    assert lifting.horizontal_factor(0.25) == lifting.horizontal_factor(0.2) == 1
+    assert lifting.vertical_factor(1.75) == pytest.approx(0.7)
+    assert lifting.distance_factor(1.75) == pytest.approx(0.84571, abs=1e-5)
+    assert lifting.distance_factor(0.25) == lifting.distance_factor(0.1) == 1
+    assert lifting.coupling_factor("fair", 0.75) == 1
+    assert lifting.coupling_factor("fair", 0.74) == 0.95
+
+
+@pytest.mark.parametrize(
+    ("lifts_per_min", "factor"),
+    [(0.1, 1), (0.5, 0.97), (1, 0.94), (2, 0.91), (3, 0.88), (4, 0.84), (5, 0.80), (6, 0.75)]
+    + [(7, 0.70), (8, 0.60), (9, 0.52), (10, 0.45), (10.1, 0)],
+)
+def test_work_of_an_hour_is_lightened_as_the_table_is_remembered(
+    lifts_per_min: float, factor: float
+) -> None:
+    # NIOSH 1991, frequency multiplier, an hour at most: 3 a minute printed, the rest from memory.
+    assert lifting.frequency_factor(lifts_per_min) == factor

@@ -94,3 +94,18 @@ def test_a_metre_of_dry_two_by_two_weighs_what_the_hand_says() -> None:
     area_m2 = section.rectangle_area_m2(0.038, 0.038)
     assert section.stick_mass_kg(area_m2, 1, 430) == pytest.approx(0.6, abs=0.05)
     assert section.stick_mass_kg(area_m2, 1, 560) == pytest.approx(0.8, abs=0.05)
+
+
+def test_a_round_pole_has_the_area_of_its_circle() -> None:
+    # By hand: pi x 5² square centimetres.
+    assert section.round_area_m2(0.1) == pytest.approx(78.54e-4, rel=1e-4)
+
+
+def test_boards_are_planed_to_size_up_to_sixteen_inches() -> None:
+    # PS 20: three quarters of an inch off sides over six; nothing known beyond sixteen.
+    assert section.dressed_in(2, 16) == (1.5, 15.25)
+    assert section.dressed_in(4, 16) == (3.5, 15.25)
+    assert section.dressed_in(2, 7) == (1.5, 6.25)
+    for thick, wide in ((2, 17), (5, 6), (4.5, 8)):
+        with pytest.raises(ValueError, match="measured size"):
+            section.dressed_in(thick, wide)

@@ -80,3 +80,38 @@ def test_seven_tenths_of_the_snow_lies_on_a_plain_flat_roof() -> None:
     assert snow.flat_pressure_pa(1000) == pytest.approx(700)
     # EN 1991-1-3, 5.2: every factor but the shape's 1.
     assert snow.roof_pressure_pa(1000, 0.8) == pytest.approx(800)
+
+
+@pytest.mark.parametrize(
+    ("slope_deg", "thermal_factor", "slippery", "share"),
+    [
+        (50, 1.0, False, 0.5),  # by hand: 20 of the 40 degrees from 30 to 70
+        (53.75, 1.1, False, 0.5),  # 16.25 of 32.5
+        (57.5, 1.2, False, 0.5),  # 12.5 of 25
+        (37.5, 1.0, True, 0.5),  # 32.5 of 65
+        (40, 1.1, True, 0.5),  # 30 of 60
+        (42.5, 1.2, True, 0.5),  # 27.5 of 55
+    ],
+)
+def test_half_way_down_its_line_a_slope_holds_half(
+    slope_deg: float, thermal_factor: float, slippery: bool, share: float
+) -> None:
+    # ASCE 7-16, 7.4.
+    found = snow.slope_factor(slope_deg, thermal_factor, slippery=slippery)
+    assert found == pytest.approx(share)
+
+
+def test_by_the_eurocode_snow_begins_to_slide_at_thirty_degrees() -> None:
+    # EN 1991-1-3, Table 5.2: by hand 0.8 x 29 / 30 and 0.8 x 15 / 30.
+    assert snow.shape_factor(30) == 0.8
+    assert snow.shape_factor(31) == pytest.approx(0.77333, abs=1e-5)
+    assert snow.shape_factor(45) == pytest.approx(0.4)
+    # By hand: 0.8 x 0.9 of a kilopascal.
+    assert snow.roof_pressure_pa(1000, 0.8, thermal_factor=0.9) == pytest.approx(720)
+
+
+def test_wind_and_trees_change_the_snow_of_a_roof_as_the_standard_is_remembered() -> None:
+    # ASCE 7-16, Table 7.3-1, exposure factors, from memory: open, partly open, sheltered.
+    rows = {name: tuple(row.values()) for name, row in snow.EXPOSURE_FACTORS.items()}
+    assert rows == {"B": (0.9, 1.0, 1.2), "C": (0.9, 1.0, 1.1), "D": (0.8, 0.9, 1.0)}
+    assert snow.THERMAL_FACTORS["just above freezing"] == 1.1

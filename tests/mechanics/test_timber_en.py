@@ -93,3 +93,11 @@ def test_the_slender_branch_ends_at_one_and_four_tenths() -> None:
     # By hand: 1.56 - 0.75 x 1.4 = 0.51; beyond, 1 / 2² is a quarter.
     assert timber_en.stability_factor(1.4) == pytest.approx(0.51, abs=1e-9)
     assert timber_en.stability_factor(2) == pytest.approx(0.25)
+
+
+def test_each_branch_holds_up_to_its_end() -> None:
+    # EN 1995-1-1, 3.2 and 6.3.3. By hand: (150/140)^0.2; 1.56 - 0.6; 1 / 1.5².
+    assert timber_en.size_factor(0.140) == pytest.approx(1.01389, abs=1e-5)
+    assert timber_en.stability_factor(0.75) == 1
+    assert timber_en.stability_factor(0.8) == pytest.approx(0.96)
+    assert timber_en.stability_factor(1.5) == pytest.approx(0.44444, abs=1e-5)

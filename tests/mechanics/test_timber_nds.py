@@ -82,3 +82,15 @@ def test_the_effective_length_changes_its_rule_at_seven_depths() -> None:
     assert timber_nds.effective_length_m(1.38, 0.2) == pytest.approx(2.8428)
     assert timber_nds.effective_length_m(7 * 0.2, 0.2) == pytest.approx(2.882)
     assert timber_nds.effective_length_m(1.5, 0.2) == pytest.approx(3.045)
+
+
+@pytest.mark.parametrize(
+    ("thick_in", "wide_in", "factor"),
+    [(2, 4, 1.5), (2, 5, 1.4), (2, 6, 1.3), (2, 8, 1.2), (2, 10, 1.1), (2, 12, 1.0), (2, 14, 0.9)]
+    + [(4, 4, 1.5), (4, 6, 1.3), (4, 8, 1.3), (4, 10, 1.2), (4, 12, 1.1), (4, 14, 1.0)],
+)
+def test_wide_pieces_lose_as_the_table_is_remembered_to_say(
+    thick_in: float, wide_in: float, factor: float
+) -> None:
+    # NDS Supplement 2018, Table 4A, size factors for bending, from memory.
+    assert timber_nds.size_factor(thick_in, wide_in) == factor

@@ -49,3 +49,10 @@ def test_twice_the_wind_presses_four_times(speed: float) -> None:
 def test_the_scale_has_two_ends(force: int) -> None:
     with pytest.raises(ValueError, match="from 0 to 12"):
         wind.beaufort_speed_m_per_s(force)
+
+
+def test_a_hurricane_begins_at_thirty_two_and_seven_tenths() -> None:
+    # Beaufort scale of the WMO: force 12 from 32.7 m/s; there is no thirteenth.
+    assert wind.beaufort_speed_m_per_s(12) == pytest.approx(32.7)
+    with pytest.raises(ValueError, match="0 to 12"):
+        wind.beaufort_speed_m_per_s(13)

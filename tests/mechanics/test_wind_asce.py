@@ -77,3 +77,9 @@ def test_on_a_crest_the_wind_presses_by_the_hills_factor_more() -> None:
     # By hand: 0.613 x 0.85 x 1.44 x 0.85 x 40² = 1020.4 Pa.
     found = wind_asce.velocity_pressure_pa(40, 0.85, topography_factor=1.44)
     assert found == pytest.approx(1020.4, abs=0.05)
+
+
+def test_the_table_of_lattices_ends_at_seven_tenths() -> None:
+    assert wind_asce.lattice_coefficient(0.7) == 1.6
+    with pytest.raises(ValueError, match="open"):
+        wind_asce.lattice_coefficient(0.71)

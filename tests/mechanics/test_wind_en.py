@@ -67,3 +67,13 @@ def test_between_the_printed_walls_the_coefficient_lies_half_way() -> None:
     assert wind_en.wall_coefficient("A", 4, 0.9) == pytest.approx(1.9)
     with pytest.raises(ValueError, match="table"):
         wind_en.wall_coefficient("A", 4, 0.79)
+
+
+def test_a_very_long_wall_is_taken_as_ten_times_its_height() -> None:
+    # EN 1991-1-4, Table 7.9: the last row; and half-way between 5 and 10 by hand.
+    assert wind_en.wall_coefficient("A", 30) == pytest.approx(3.4)
+    assert wind_en.wall_coefficient("B", 7.5) == pytest.approx(1.95)
+
+
+def test_a_lattice_without_end_factor_takes_the_whole_push() -> None:
+    assert wind_en.lattice_force_n(500, 2, 1.6) == pytest.approx(1600)
