@@ -6,7 +6,7 @@ from datetime import date, timedelta
 from typing import TYPE_CHECKING
 
 from plantframe.frozen import frozen
-from plantframe.jobs.job import CARE, LINES, PICK
+from plantframe.jobs.job import BUILD, CARE, LINES, PICK, TAKE_DOWN
 
 if TYPE_CHECKING:
     from collections.abc import Sequence
@@ -60,7 +60,8 @@ def _nobody_home(garden: Garden) -> list[Away]:
 def while_away(jobs: Sequence[Job], first: date, last: date, garden: Garden) -> WhileAway:
     """What there is to do while nobody is there."""
     rounds = [job for job in jobs if _round_in(job, first, last)]
-    events = [job for job in jobs if _may_call(job, first, last, garden)]
+    up = _standing(jobs, first, last)
+    events = [job for job in jobs if job.block in up and _may_call(job, first, last, garden)]
     leaving = [
         job
         for job in jobs
@@ -71,6 +72,18 @@ def while_away(jobs: Sequence[Job], first: date, last: date, garden: Garden) -> 
         and _bites(job, first, last)
     ]
     return WhileAway(first, last, tuple(rounds), tuple(events), tuple(leaving))
+
+
+def _standing(jobs: Sequence[Job], first: date, last: date) -> frozenset[str]:
+    """The frames that stand on one of the days: built by then, and not down again."""
+    to_build, to_clear = set(), set()
+    for job in jobs:
+        if job.kind == BUILD and not job.overdue and not job.whenever:
+            if job.planned is None or job.planned > last:
+                to_build.add(job.block)
+        elif job.kind == TAKE_DOWN and job.planned is not None and job.planned < first:
+            to_clear.add(job.block)
+    return frozenset({job.block for job in jobs} - to_build - to_clear)
 
 
 def _bites(job: Job, first: date, last: date) -> bool:

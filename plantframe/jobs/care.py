@@ -41,6 +41,7 @@ TOOLS_OF: Final = {
 HALF_A_YEAR: Final = timedelta(days=180)
 SELDOM_DAYS: Final = 60  # a round that comes more seldom belongs to a time of year
 AFTER_FLOWERS: Final = timedelta(days=30)  # while the cut can still be made (common practice)
+_COLD = re.compile(r"\b(snow|frost|ice)\b")
 _WHILE_GROWING = re.compile(r"while it grows|while fruit|growing season")
 
 Offsets = dict[str, tuple[str, Window | None]]
@@ -221,7 +222,7 @@ def add_frame_care(
         return
     stands, growing = tuple(stands), tuple(growing)
     for care in frame.structure.care:
-        if not _wanted(care, frame):
+        if not _wanted(care, frame) or (_COLD.search(care.event) and frame.garden.frost_none):
             continue
         years = _years(care.every)
         draft = _frame_round(care, frame, growing)

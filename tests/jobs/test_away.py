@@ -65,3 +65,16 @@ def test_what_can_wait_until_they_are_back_is_neither_done_before_nor_while_away
     assert pinch.planned is not None
     assert pinch.latest is not None
     assert not date(2027, 8, 10) <= pinch.planned <= date(2027, 8, 24)
+
+
+def test_the_neighbour_walks_no_row_that_does_not_stand_yet_or_is_down_again() -> None:
+    text = HEAD + "  free Saturday 4 h\n" + NET + BEANS
+    jobs = listed(text).jobs
+    garden = season(text).plan.garden
+    for first, last, calls in (
+        (date(2027, 2, 1), date(2027, 2, 10), False),
+        (date(2027, 7, 1), date(2027, 7, 10), True),
+        (date(2027, 12, 1), date(2027, 12, 10), False),
+    ):
+        found = while_away(jobs, first, last, garden)
+        assert any("walk the row" in job.says for job in found.events) == calls

@@ -118,3 +118,9 @@ def test_a_caution_of_strained_wire_stands_with_the_straining_and_not_with_the_k
     found = listed(text)
     assert any("recoils" in one for one in the(found, "vine-wires/care-strain").dangers)
     assert the(found, "vine-wires/care-poke").dangers == ()
+
+
+def test_no_snow_is_brushed_off_where_no_frost_comes() -> None:
+    warm = "garden Reef Plot, 2027\n  place 10 N, 61 W\n  frost none\n"
+    assert any("snow" in job.whenever for job in listed(HEAD + BOX + "  built 2020\n").jobs)
+    assert not any("snow" in job.whenever for job in listed(warm + BOX + "  built 2020\n").jobs)
