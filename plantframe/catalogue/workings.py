@@ -15,7 +15,10 @@ if TYPE_CHECKING:
     from plantframe.catalogue.entries import Carries, Hold, Part, Step, Structure
     from plantframe.catalogue.sourced import Sourced
 
-MOST: Final = 5000  # pieces of a part that are drawn; a plan that asks for more has a slip in it
+MOST: Final = 5000  # pieces of a part that are drawn
+# Sticks, nets or cages of one part in one frame: a plan that asks for more has a slip in it, and a
+# list of a million posts answers nobody.
+MOST_OF_A_PART: Final = 2000
 
 
 @frozen
@@ -183,6 +186,11 @@ def _spacing(given: str | Sourced | None, known: Mapping[str, object]) -> float 
 
 def _pieces(part: Part, known: Mapping[str, object]) -> Pieces:
     count = round(number(part.count, known))
+    if count > MOST_OF_A_PART and (part.section or part.places):
+        raise ExpressionError(
+            f"it comes to {count:,} of the part “{part.name}”, and {MOST_OF_A_PART:,} is the most "
+            "that is worked out for one frame"
+        )
     word = key_of(part.section) if part.section else ""
     places = tuple(
         Placed(place.view, _pair(place.x, here), _pair(place.y, here), place.as_)

@@ -171,10 +171,10 @@ def _finding(answers: Answers, found: Found, same: list[Found], screen: Screen, 
 
 
 def _so_too(answers: Answers, found: Found) -> str:
-    """Where the same is so: what can hurt with its own sentence, the rest by place and line."""
+    """Where the same is so: what hurts or stops the work by its sentence, the rest by its line."""
     where = found.finding.where
     place = _where(answers, where.file, where.line)
-    if found.answered:
+    if found.answered or found.level == "stop":
         return f"{found.words(answers.shown).says.rstrip('.')} ({place})"
     return f"{found.finding.block} ({place})" if found.finding.block else place
 

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING, Final
 
+from plantframe.catalogue.workings import MOST_OF_A_PART
 from plantframe.frozen import frozen
 from plantframe.language.slots import Section as Typed
 from plantframe.language.values import Measure, Nail, Number, Size
@@ -132,6 +133,13 @@ def _left_out(frame: WorkedFrame) -> str:
         return "it is a builder's work; the builder says what to buy"
     if frame.problem:
         return f"it cannot be worked out: {frame.problem}"
+    for fact in frame.frame.facts.get("piece", ()):
+        count = fact.get("count")
+        if isinstance(count, Number) and count.value > MOST_OF_A_PART:
+            return (
+                f"{count.value:,.0f} pieces are written down, and {MOST_OF_A_PART:,} is the most "
+                "that is worked out for one frame"
+            )
     if frame.structure is None and not frame.frame.fact("piece"):
         if frame.frame.own_design:
             return "its pieces are not written down; a line `piece 4 of 2x2, 1.9 m` would be one"

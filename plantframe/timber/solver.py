@@ -12,6 +12,7 @@ Limits are counted in steps, never in seconds: the same list is always cut alike
 
 from __future__ import annotations
 
+import math
 from typing import TYPE_CHECKING, Final
 
 from plantframe.frozen import replace
@@ -28,6 +29,7 @@ if TYPE_CHECKING:
 
     from plantframe.timber.sawing import Stock
 
+MOST_LENGTHS: Final = 150  # different ones; a list of more is sawn longest first, with its gap
 ROUNDS: Final = 500  # of adding ways; garden lists take some dozens
 TRIES: Final = 150  # sets of boards that are tried
 TURNS: Final = 3  # dives from the same boards, each with other choices
@@ -52,6 +54,8 @@ def solve(sawing: Sawing) -> Solved | None:
     start = longest_first(sawing)
     if start is None:
         return None
+    if len(sawing.wanted) > MOST_LENGTHS:
+        return Solved(start, start.cost(sawing), _by_length(sawing), fewest=False)
     search = _Search(sawing, start)
     costs = [stock.cost for stock in sawing.stocks]
     bound = search.least(costs)
@@ -61,6 +65,20 @@ def solve(sawing: Sawing) -> Solved | None:
         fewest = search.least([1] * len(costs), cost) >= search.best.board_count
     plan = kept(sawing, search.best, search.patterns.ways) or search.best
     return Solved(plan, cost, min(bound, cost), fewest=fewest)
+
+
+def _by_length(sawing: Sawing) -> int:
+    """What the pieces cost at least, at the best price of a length of stick; bought or had."""
+    wanted = sum(one.count * (one.length + sawing.kerf) for one in sawing.wanted)
+    had = sum(
+        sawing.room(one) * one.sticks * one.available
+        for one in sawing.stocks
+        if one.available is not None
+    )
+    prices = [
+        one.cost / (sawing.room(one) * one.sticks) for one in sawing.stocks if one.available is None
+    ]
+    return max(math.floor((wanted - had) * min(prices, default=0.0) + TINY), 0)
 
 
 class _Search:

@@ -82,3 +82,15 @@ def test_nails_and_screws_of_the_gardeners_own_design_are_bought_too() -> None:
     goods = {one.of: (one.count, one.size) for one in found.goods}
     assert goods["nail"] == (8, "20d")
     assert goods["screw"][0] == 12
+
+
+def test_a_slip_of_the_keys_is_left_out_with_its_figure_and_the_rest_is_listed() -> None:
+    text = (
+        NET
+        + "frame Far Net, net frame\n  bays 999999 of 8 ft\n"
+        + ("frame Own, own design\n  piece 99999999 of 2x2, 3 ft\n")
+    )
+    found = needs(text)
+    assert {one.frame for one in found.left_out} == {"Far Net", "Own"}
+    assert "1,000,000" in next(one.because for one in found.left_out if one.frame == "Far Net")
+    assert {one.frame for one in found.sticks} == {"Bean Net"}

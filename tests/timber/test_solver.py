@@ -147,3 +147,14 @@ def test_the_longest_list_a_garden_has_is_proven(seed: int, priced: bool) -> Non
     assert found is not None
     assert faults(sawing, found.plan) == []
     assert found.proven
+
+
+def test_a_list_far_beyond_a_garden_is_cut_at_once_and_its_gap_is_no_boast() -> None:
+    wanted = tuple(Wanted(length, 2) for length in range(2300, 300, -10))
+    found = solve(Sawing(wanted, (*YARD, Stock(2100, 0, 4)), 3))
+    assert found is not None
+    pieces = sum(one.length * one.count for one in wanted)
+    assert 0 < found.bound <= found.cost
+    assert found.bound <= pieces * 460 / 2400  # no dearer than the cheapest metre of the yard
+    made = [sum(stick.counts[place] for stick in found.plan.sticks) for place in range(len(wanted))]
+    assert made == [2] * len(wanted)

@@ -10,6 +10,7 @@ from plantframe.advice.edits import rewrite, together
 from plantframe.advice.findings import Finding, Rule, Words
 from plantframe.catalogue.limits import broken
 from plantframe.catalogue.words import SAME_FACT
+from plantframe.catalogue.workings import MOST_OF_A_PART
 from plantframe.frozen import frozen
 from plantframe.language.values import Measure, Number
 from plantframe.season.units import INCH_M, Shown
@@ -100,13 +101,25 @@ def _uncounted(frame: WorkedFrame) -> Iterator[Finding]:
     for word in COUNTED:
         for fact in frame.frame.facts.get(word, ()):
             count = fact.get("count")
-            if not isinstance(count, Number) or (count.value >= 1 and count.value % 1 == 0):
+            if not isinstance(count, Number):
+                continue
+            if count.value > MOST_OF_A_PART:
+                yield _too_many(frame, fact, word, count.value)
+                continue
+            if count.value >= 1 and count.value % 1 == 0:
                 continue
             because = "there is a whole number of them, and one at the least"
             facts = Facts(frame.frame.name, word, count.value, counts=True, because=because)
             whole = {max(1, math.floor(count.value)), max(1, math.ceil(count.value))}
             edits = partial(_counts, fact, sorted(whole))
             yield _finding(frame, fact, facts, word, edits)
+
+
+def _too_many(frame: WorkedFrame, fact: Fact, word: str, count: float) -> Finding:
+    """A count with a slip of the keys in it; what was meant nobody can tell."""
+    because = "a list of more answers nobody"
+    facts = Facts(frame.frame.name, word, count, counts=True, because=because, most=MOST_OF_A_PART)
+    return _finding(frame, fact, facts, word, partial(_counts, fact, ()))
 
 
 def _counts(fact: Fact, counts: Iterable[int]) -> Iterable[Edit]:
@@ -235,7 +248,11 @@ def words(facts: Facts, shown: Shown) -> Words:
             sum=f"{long} less {down} is nothing, or less.",
         )
     if facts.counts:
-        ones = "one " + what.removesuffix("s") if facts.value == 1 else f"{facts.value:g} {what}"
+        ones = (
+            "one " + what.removesuffix("s")
+            if facts.value == 1
+            else f"{_figure(facts.value)} {what}"
+        )
         bound = _bound_words(facts)
         says = f"{name}: {ones}, and {bound}: {facts.because}."
         if not bound:
@@ -262,7 +279,12 @@ def _bound_words(facts: Facts) -> str:
         return f"{facts.least or 0:g} are wanted"
     if facts.least is not None:
         return f"{facts.least:g} {'is' if facts.least == 1 else 'are'} the least"
-    return f"{facts.most or 0:g} are the most"
+    return f"{_figure(facts.most or 0)} are the most"
+
+
+def _figure(count: float) -> str:
+    """A count in figures: 2, 2.5, 999,999."""
+    return f"{count:,.0f}" if count % 1 == 0 else f"{count:g}"
 
 
 RULE = Rule(
