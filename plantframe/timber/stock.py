@@ -39,6 +39,12 @@ _NUMBERS: Final = {
     "ten": 10,
 }
 # What has a thickness and a length and is no wood.
+# Sticks whose line goes on with where they are from: `3 posts 2x2, 8 ft, from the pea net of 2024`.
+_STICK: Final = re.compile(
+    r"\s*(old|good|straight|sound|spare)?\s*"
+    r"(posts?|poles?|stakes?|bars?|rails?|sticks?|boards?|planks?|battens?|canes?|legs?)\b",
+    re.IGNORECASE,
+)
 _NO_WOOD: Final = re.compile(
     r"\b(wires?|nets?|netting|mesh|ropes?|cord|twine|string|nails?|screws?|chain|hose|pipes?|rods?"
     r"|glass|panes?|cloth|film|fabric|staples?|hinges?|hooks?|bolts?)\b",
@@ -108,7 +114,8 @@ def wood_of(plan: Plan) -> Wood:
 
 def is_wood(item: Item) -> bool:
     """Whether a line of the shed or yard is wood."""
-    if _NO_WOOD.search(item.what):
+    stick = item.section is not None and _STICK.match(item.what)
+    if not stick and _NO_WOOD.search(item.what):
         return False
     named = bool(wood_in(item.what)) or bool(_POLE.search(item.what))
     return item.section is not None or (named and bool(item.lengths_m))

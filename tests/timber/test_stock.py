@@ -20,6 +20,7 @@ from tests.timber.gardens import YARD, wood
         ("3 posts 2x2, 6 ft (not split)", 3, 0, 0),
         ("3 split posts 2x2, 6 ft", 0, 3, 0),
         ("posts 2x2, 6 ft (the straight ones)", 1, 0, 0),
+        ("3 posts 2x2, 6 ft, from the pea net of 2024", 3, 0, 0),
     ],
 )
 def test_old_sticks_are_counted_by_their_faults(line, sound, flawed, useless) -> None:
