@@ -15,6 +15,7 @@ from plantframe.language.slots import COMPASS
 from plantframe.language.values import Size
 from plantframe.season.beside import apart_deg, beside
 from plantframe.season.entries import entry_of
+from plantframe.season.units import INCH_M
 
 if TYPE_CHECKING:
     from collections.abc import Iterable
@@ -191,10 +192,10 @@ def _ways_out(frame: WorkedFrame, facts: Facts) -> Iterable[Edit]:
 
 def words(facts: Facts, shown: Shown) -> Words:
     """It in words."""
-    wide = shown.length(facts.wide_m)
+    wide = shown.exact(facts.wide_m)  # as it was typed: what is left has to add up
     arm = shown.length(EASE_M)
     if facts.sides == 1:
-        out = shown.length(facts.wide_m - EASE_M)
+        out = shown.exact(facts.wide_m - (30 * INCH_M if shown.imperial else EASE_M))
         shut = "shut" if facts.behind.endswith("lights") else "shuts"
         says = (
             f"{facts.name}: {wide} from front to back, and {facts.behind} {shut} the far side. An "
@@ -203,7 +204,7 @@ def words(facts: Facts, shown: Shown) -> Words:
         ignored = "The back is not weeded, and slugs have it to themselves."
     else:
         says = (
-            f"{facts.name}: {wide} wide, so {shown.length(facts.wide_m / 2)} to the middle from "
+            f"{facts.name}: {wide} wide, so {shown.exact(facts.wide_m / 2)} to the middle from "
             f"each side. An arm works with ease to about {arm}."
         )
         ignored = "The middle is not weeded." if facts.deep else "You tread on what you dig."
