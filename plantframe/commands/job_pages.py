@@ -78,7 +78,9 @@ def who_does_what(jobs: Sequence[Job], sharing: Sharing, on: date, screen: Scree
             for person in people:
                 own = [(part, job) for part, job in some if person in part.who]
                 screen.labelled(f"{person}:", _turns(own, person), "  ")
-        stops = [(part.end, job) for part, job in some if job.stop_point]
+        stops = sorted(
+            ((part.end, job) for part, job in some if job.stop_point), key=lambda one: one[0]
+        )
         if stops:
             screen.heading(f"Where to stop if it rains{f', {name}' if name else ''}")
             for end, job in stops:

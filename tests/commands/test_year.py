@@ -345,3 +345,19 @@ def test_the_table_of_weeks_stays_within_the_screen(
     out = said(capsys, "jobs", str(file), "--weeks", *SPRING)
     assert "carry the old greenhouse …" in out
     assert max(len(line) for line in out.splitlines()) <= 80
+
+
+def test_places_to_stop_are_told_in_the_order_they_come(
+    capsys: pytest.CaptureFixture[str], root: Path
+) -> None:
+    plan = str(root / "plans" / "quarry-row" / "2027.plan")
+    out = said(capsys, "jobs", plan, "--day", "2027-02-27", "--today", "2027-01-10")
+    part = out[out.index("Where to stop if it rains, morning") :]
+    told = [
+        line.split(" in, after")[0].strip() for line in part.splitlines() if " in, after" in line
+    ]
+    minutes = [
+        60 * int(one.split(" h")[0]) + int((one.split("h ") + ["0"])[1][:2]) for one in told[:3]
+    ]
+    assert minutes == sorted(minutes)
+    assert len(minutes) == 3
