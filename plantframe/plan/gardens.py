@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from types import MappingProxyType
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Final
 
 from plantframe.language.mistakes import Where
 from plantframe.language.values import Measure
@@ -19,6 +19,8 @@ if TYPE_CHECKING:
     from plantframe.plan.dates import Dated
     from plantframe.plan.site import Site
     from plantframe.plan.things import Plan
+
+TROPIC_DEG: Final = 23.44  # the sun's greatest declination
 
 
 def garden_of(site: Site, blocks: list[Block]) -> Garden:
@@ -44,6 +46,8 @@ def garden_of(site: Site, blocks: list[Block]) -> Garden:
     frosts = [fact for fact in facts if fact.word in {"frost", "last frost", "first frost"}]
     last, first, late = (_frost(site, frosts, slot) for slot in ("last", "first", "late"))
     none = any(fact.get("none") is not None for fact in frosts)
+    # low ground between the tropics has none; on high ground the plan says when it comes
+    none = none or (not frosts and latitude is not None and abs(latitude) < TROPIC_DEG)
     last_day, first_day = last.day if last else None, first.day if first else None
     site.season = Season(years, southern, last_day, first_day, none)
     grouped: dict[str, tuple[Fact, ...]] = {}

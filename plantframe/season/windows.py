@@ -126,8 +126,9 @@ def _lasts(entry: Plant) -> bool:
 # ---- the parts ----------------------------------------------------------------------------------
 def _frosts(garden: Garden) -> Iterator[Span]:
     if garden.frost_none:
-        yield Span("frost", why="none here")
-        if is_tropical(garden):
+        low = ", as on all low ground between the tropics" if is_tropical(garden) else ""
+        yield Span("frost", why=f"none here{low}")
+        if low:
             yield Span("seasons", why="no cold one between the tropics: go by rain and heat")
         return
     from plantframe.sky.frost import one_in_ten_first_day, one_in_ten_last_day

@@ -58,7 +58,7 @@ def test_south_of_the_equator_all_of_it_is_half_a_year_on() -> None:
 
 def test_between_the_tropics_there_is_no_frost_and_no_early_spring() -> None:
     found = told("wisteria", TROPIC)
-    assert found["frost"] == "none here"
+    assert found["frost"] == "none here, as on all low ground between the tropics"
     assert "winter prune" not in found
     assert told("luffa", TROPIC)["first picking"].endswith("whenever that is")
 
@@ -121,3 +121,13 @@ def test_what_frost_kills_is_over_with_it_and_a_pea_before() -> None:
     assert first_picking(rose, garden) is None
     assert harvest_days(rose) is None
     assert begins(pea, garden) == usual(pea.sow, garden)
+
+
+def test_between_the_tropics_there_is_no_frost_unless_the_plan_says_so() -> None:
+    # Common practice, no source: low ground there has none, high ground may have some.
+    place = "place 6.9 N, 79.9 E"
+    low = told("pole bean", place)
+    assert "no cold one between the tropics" in low["seasons"]
+    assert low["first picking"] == "50 to 60 days from sowing, whenever that is"
+    assert "last frost" in told("pole bean", f"{place}\n  frost last 10 March, first 20 October")
+    assert "frost" not in told("pole bean", "place 45 N, 3 E")
