@@ -2,9 +2,11 @@
 
 from __future__ import annotations
 
+import re
 from typing import TYPE_CHECKING
 
 from plantframe.frozen import frozen
+from plantframe.timber.counters import SHEET
 from plantframe.timber.woods import density_kg_per_m3
 
 if TYPE_CHECKING:
@@ -42,9 +44,11 @@ def load_of(cutting: Cutting, lines: Iterable[Line]) -> Load:
             low += board.section.area_m2 * length * dry
             high += board.section.area_m2 * length * wet
     for line in lines:
-        if line.count and line.length_m and line.counter not in _ROLLS and line.length_m > longest:
+        rolled = line.counter in _ROLLS or (line.counter == SHEET and not _STIFF.search(line.what))
+        if line.count and line.length_m and not rolled and line.length_m > longest:
             longest, what = line.length_m, line.what
     return Load(longest, what, low, high)
 
 
+_STIFF = re.compile(r"\b(panels?|panes?|glass|twin-wall)\b")
 _ROLLS = frozenset({"nets", "wire", "twine and cord", "seed and plants"})

@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
+import re
 from typing import TYPE_CHECKING, Final
 
+from plantframe.catalogue.wares import several
 from plantframe.catalogue.workings import MOST_OF_A_PART
 from plantframe.frozen import frozen
 from plantframe.language.slots import Section as Typed
@@ -21,6 +23,7 @@ if TYPE_CHECKING:
 
 # Sections that carry or stand in the ground: their sticks must be sound.
 _BEARS: Final = frozenset({"posts", "end posts", "bar", "beams", "top rail"})
+_METAL: Final = re.compile(r"\b(steel|iron|metal|alumin\w*|rebar|conduit)\b", re.IGNORECASE)
 _SAWN: Final = frozenset({"wood", "strip"})
 
 
@@ -155,6 +158,8 @@ def _parts(frame: WorkedFrame) -> Iterator[Stick | Pole | Goods]:
         of = pieces.part.of
         if of == "brush":
             yield _pole(frame, pieces, brush=True)
+        elif of in _SAWN and pieces.lengths_m and _is_metal(frame, pieces):
+            yield from _metal(frame, pieces)
         elif of in _SAWN and pieces.width_m is not None and pieces.lengths_m:
             if pieces.round:
                 yield from _poles(frame, pieces)
@@ -162,6 +167,20 @@ def _parts(frame: WorkedFrame) -> Iterator[Stick | Pole | Goods]:
                 yield from _sticks(frame, pieces, near_food=near_food)
         else:
             yield from _goods(frame, pieces)
+
+
+def _is_metal(frame: WorkedFrame, pieces: Pieces) -> bool:
+    """Posts that the plan says are of steel; what they bear is of wood unless it says so too."""
+    posts = pieces.part.section in {"posts", "end posts"}
+    said = posts or frame.is_said(f"{pieces.part.section}.wood")
+    return said and bool(_METAL.search(pieces.wood))
+
+
+def _metal(frame: WorkedFrame, pieces: Pieces) -> Iterator[Goods]:
+    name = pieces.part.name
+    for length, count in _by_length(pieces):
+        words = f"{several(name)}, {pieces.wood}"
+        yield Goods(frame.frame.name, name, "steel", count, words, length)
 
 
 def _by_length(pieces: Pieces) -> list[tuple[float, int]]:

@@ -94,3 +94,13 @@ def test_a_slip_of_the_keys_is_left_out_with_its_figure_and_the_rest_is_listed()
     assert {one.frame for one in found.left_out} == {"Far Net", "Own"}
     assert "1,000,000" in next(one.because for one in found.left_out if one.frame == "Far Net")
     assert {one.frame for one in found.sticks} == {"Bean Net"}
+
+
+def test_steel_posts_are_bought_as_steel_and_not_cut_in_the_wood() -> None:
+    found = needs(
+        "fence Hare Fence, animal fence\n  bays 2 of 8 ft\n  posts steel T, 5 ft, 24 in down\n"
+    )
+    assert found.poles == ()
+    posts = [one for one in found.goods if one.of == "steel"]
+    assert sum(one.count for one in posts) == 3  # two bays, three posts
+    assert all("steel T" in one.size for one in posts)
