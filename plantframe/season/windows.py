@@ -7,6 +7,7 @@ warmth of its months. What cannot be reckoned is left out.
 from __future__ import annotations
 
 from datetime import date, timedelta
+from itertools import takewhile
 from typing import TYPE_CHECKING, Final
 
 from plantframe.frozen import frozen
@@ -28,6 +29,7 @@ LASTING: Final = frozenset({"woody", "perennial"})
 LIGHT_H: Final = 10.0
 # Days that autumn's short days add to what is sown for it (common practice, no source).
 SHORT_DAYS: Final = 14
+LONGEST_DAYS: Final = 240  # what has not ripened by then does not ripen here
 PICKED_FOR: Final = 28  # days after the last likely first picking (common practice, no source)
 
 
@@ -59,6 +61,7 @@ def windows(entry: Plant, garden: Garden) -> tuple[Span, ...]:
     return (
         *_frosts(garden),
         *_growing(entry, garden),
+        *_by_warmth(entry, garden),
         *_under_glass(entry, garden),
         *_heat(entry, garden),
         *_care(entry, garden),
@@ -167,6 +170,29 @@ def _growing(entry: Plant, garden: Garden) -> Iterator[Span]:
             "first picking", why=f"{found[0]} to {found[1]} days from {found[2]}, whenever that is"
         )
     yield from _last_sowing(entry, garden)
+
+
+def _by_warmth(entry: Plant, garden: Garden) -> Iterator[Span]:
+    """The first picking by the warmth that gathers, where the plan gives its usual months."""
+    wants, above = as_range(entry.other.get("warmth to picking")), entry.other
+    lower, upper = as_range(above.get("growth starts at")), as_range(above.get("growth slows at"))
+    sown = usual(entry.sow, garden)
+    if wants is None or lower is None or upper is None or sown is None:
+        return
+    from plantframe.sky.degree_days import days_to_reach
+
+    highs, lows = normals_c(garden, "normal high"), normals_c(garden, "normal low")
+    found = []
+    for start in sown:
+        days = (start + timedelta(days=day) for day in range(LONGEST_DAYS))
+        known = takewhile(lambda day: day.month in highs and day.month in lows, days)
+        warmth = ((lows[day.month], highs[day.month]) for day in known)
+        count = days_to_reach(wants.middle, warmth, lower.middle, upper.middle)
+        if count is None:
+            return
+        found.append(start + timedelta(days=count))
+    why = f"{wants.middle:.0f} degree-days above {lower.middle:.0f} °C, by your usual months"
+    yield Span("picking by warmth", min(found), max(found), why)
 
 
 def _warm_soil(entry: Plant, garden: Garden) -> Iterator[Span]:

@@ -131,3 +131,15 @@ def test_between_the_tropics_there_is_no_frost_unless_the_plan_says_so() -> None
     assert low["first picking"] == "50 to 60 days from sowing, whenever that is"
     assert "last frost" in told("pole bean", f"{place}\n  frost last 10 March, first 20 October")
     assert "frost" not in told("pole bean", "place 45 N, 3 E")
+
+
+def test_sweet_corn_is_picked_when_the_warmth_has_gathered() -> None:
+    # Sum and thresholds: Oregon State University Extension, Scheduling vegetables with degree-day
+    # models, 2016: 1539 Fahrenheit degree-days (855 in Celsius) above 50 F and below 86 F.
+    # Days of 10 to 30 C lie between the thresholds and bring 10 each: 86 days.
+    frost = "place 44 N, 123 W\n  frost last 1 May, first 10 October"
+    months = ("May", "June", "July", "August")
+    normals = "".join(f"\n  normal high {m} 30 C\n  normal low {m} 10 C" for m in months)
+    found = told("sweet corn", frost + normals)["picking by warmth"]
+    assert found.startswith("26 July (855 degree-days above 10 °C")
+    assert "picking by warmth" not in told("sweet corn", frost)
