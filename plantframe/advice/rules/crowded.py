@@ -141,7 +141,7 @@ def words(facts: Facts, shown: Shown) -> Words:
         told=f"{opening(facts.plant)} on {facts.frame}, {every}.",
         assumed="" if facts.sides > 1 else "Planted in a single row, for the whole of its length.",
         sum=(
-            f"{facts.per_m:.2g} plants a metre over {facts.usual.middle:.2g} is "
+            f"{shown.per_metre(facts.per_m)} over {shown.per_metre(facts.usual.middle)} is "
             f"{facts.per_m / facts.usual.middle:.2g}; said from {MOST} on."
         ),
     )

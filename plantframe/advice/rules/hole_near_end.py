@@ -98,6 +98,8 @@ def further_in(facts: Facts, shown: Shown) -> str:
 def words(facts: Facts, shown: Shown) -> Words:
     """It in words."""
     parts = []
+    imperial = f"{facts.nail_m / INCH_M:.3f} in"
+    thick = imperial if shown.imperial else f"{facts.nail_m * 1000:.1f} mm"
     if facts.near and facts.end_m is not None:
         parts.append(
             f"the hole for a {facts.nail} pin is {shown.bench(facts.end_m)} from the end, and "
@@ -113,7 +115,7 @@ def words(facts: Facts, shown: Shown) -> Words:
         if_ignored="The end splits the first time the row leans.",
         told=f"Pins {facts.nail}.",
         assumed="A hole a millimetre wider than the nail, so that the pin lifts out.",
-        sum=f"Four thicknesses of a nail {facts.nail_m * 1000:.1f} mm thick: common practice.",
+        sum=f"Four thicknesses of a nail {thick} thick: common practice.",
     )
 
 

@@ -98,6 +98,7 @@ def _ways_out(frame: WorkedFrame, by: date, *, net: bool) -> Iterable[Edit]:
 def words(facts: Facts, shown: Shown) -> Words:
     """It in words."""
     low, high = (shown.weight(one) for one in facts.snow_kg)
+    wet = "9 to 19 lb a cubic foot" if shown.imperial else "150 to 300 kg a cubic metre"
     what = "its net roof" if facts.net else "its cover"
     return Words(
         says=(
@@ -106,8 +107,8 @@ def words(facts: Facts, shown: Shown) -> Words:
         ),
         if_ignored="Wet snow clings even to net; posts bend, hoops flatten and the cover tears.",
         told=f"{facts.cover} stays up over winter.",
-        assumed="Fresh wet snow of 150 to 300 kg a cubic metre.",
-        sum=f"{facts.area_m2:.2g} m² times 0.15 m times 150 to 300 kg.",
+        assumed=f"Fresh wet snow of {wet}.",
+        sum=f"{shown.area(facts.area_m2)} times {shown.length(DEEP_M)} times {wet}.",
     )
 
 

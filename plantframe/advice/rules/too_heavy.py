@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING
 from plantframe.advice.edits import other_crop, set_fact, together
 from plantframe.advice.findings import Finding, Rule, Words
 from plantframe.frozen import frozen
+from plantframe.mechanics.ranges import Range
 from plantframe.season.loads import LIKELY, TIMES, Load, grade
 from plantframe.season.units import Shown, times
 
@@ -15,7 +16,6 @@ if TYPE_CHECKING:
     from collections.abc import Iterable
 
     from plantframe.language.edits import Edit
-    from plantframe.mechanics.ranges import Range
     from plantframe.season.frames import WorkedFrame
     from plantframe.season.season import Season
 
@@ -131,24 +131,26 @@ def how_much(ratio: Range) -> str:
 def words(facts: Facts, shown: Shown) -> Words:
     """It in words."""
     load = facts.load
+    asked, carried = (Range(*[one.middle] * 3) for one in (load.asked, load.carried))
     span = f"the {shown.length(facts.bay_m)} {facts.part}" if load.span_m else f"the {facts.part}"
     says = (
         f"{facts.plant.capitalize()}, wet: {shown.hanging(load.asked)} on {span}, which carries "
         f"{shown.hanging_bare(load.carried)}. That is {how_much(load.ratio)}."
     )
+    between = f", pin to pin {shown.length(load.span_m)}" if load.span_m else ""
     ignored = "It bows by late summer and the net drags." if load.stick else "It sags and tears."
     return Words(
         says=says,
         if_ignored="In a wet year, or with more fruit than usual, it bows."
         if facts.listed or load.ratio.middle <= LIKELY
         else ignored,
-        told=f"{facts.plant} on {span}, pin to pin {shown.length(load.span_m)}.",
+        told=f"{facts.plant} on {span}{between}.",
         assumed=(
             "The whole row after rain, at its heaviest; ordinary softwood with knots, bent at 7 to "
             "10 MPa, bowing no more than a sixtieth of its span."
         ),
         sum=(
-            f"{load.asked.middle:.2g} kg a metre over {load.carried.middle:.2g} is "
+            f"{shown.hanging(asked)} over {shown.hanging_bare(carried)} is "
             f"{load.ratio.middle:.2g} (from {load.ratio.low:.2g} to {load.ratio.high:.2g}). "
             "Silent to 0.85, a note to 1.1."
         ),

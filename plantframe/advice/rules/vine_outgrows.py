@@ -114,7 +114,7 @@ def words(facts: Facts, shown: Shown) -> Words:
         told=f"{opening(facts.plant)} on {facts.frame}; nothing said of pinching or leading it.",
         assumed="The least that the sources give for its length in an ordinary summer.",
         sum=(
-            f"{facts.low_m:.2g} m over {facts.given_m:.2g} m is "
+            f"{shown.length(facts.low_m)} over {shown.length(facts.given_m)} is "
             f"{facts.low_m / facts.given_m:.2g}; up to {MOST} is tucked in and said nothing of."
         ),
     )
