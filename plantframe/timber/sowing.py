@@ -21,6 +21,7 @@ _SEED_WORDS: Final = re.compile(
     r"\b(seeds?|packets?|packs?|a|an|of|half|some|open|opened|old|plants?|young|pots?)\b",
     re.IGNORECASE,
 )
+_AS_ANNUAL: Final = re.compile(r"as (an )?annual", re.IGNORECASE)
 _YEARS: Final = re.compile(r"year|perennial|woody|shrub|tree", re.IGNORECASE)
 
 
@@ -50,7 +51,9 @@ def _lasting(one: WorkedPlanting) -> bool:
     entries = [one.entry] if one.entry else [entry_of(name) for name in one.planting.plants]
     lives = [entry.life for entry in entries if entry is not None]
     return bool(lives) and all(
-        life is not None and bool(_YEARS.search(life.value if life.is_word else life.unit))
+        life is not None
+        and bool(_YEARS.search(life.value if life.is_word else life.unit))
+        and not _AS_ANNUAL.search(life.value)
         for life in lives
     )
 
@@ -58,7 +61,13 @@ def _lasting(one: WorkedPlanting) -> bool:
 def _from_seed(one: WorkedPlanting) -> bool:
     if one.planting.sow is not None:
         return True
-    return one.planting.out is None and not _lasting(one)
+    if one.planting.out is not None or _lasting(one):
+        return False
+    entries = [one.entry] if one.entry else [entry_of(name) for name in one.planting.plants]
+    known = [entry for entry in entries if entry is not None]
+    if any(entry.life is not None and _AS_ANNUAL.search(entry.life.value) for entry in known):
+        return any(entry.sow or entry.sow_indoors for entry in known)
+    return bool(known)  # of what nobody knows, nobody knows whether it comes from seed
 
 
 def _line(plan: Plan, group: list[WorkedPlanting], *, seed: bool) -> Line:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from plantframe.timber.counters import SEED
 from tests.timber.gardens import NET, buying, line
 
 BEANS = NET + "  grow pole bean 'Millpond', 40 plants, sow 18 May\n"
@@ -45,3 +46,13 @@ def test_a_planting_without_a_number_says_so() -> None:
 def test_two_rows_of_one_sort_are_one_line() -> None:
     two = BEANS + BEANS.replace("Bean Net", "Second Net").replace("40 plants", "20 plants")
     assert line(two, "pole bean").count == 60
+
+
+def test_runner_beans_are_sown_dahlias_planted_and_of_the_unknown_nothing_is_claimed() -> None:
+    text = (
+        "frame Poles, wigwam\n  grow runner bean, 8 plants\n"
+        "frame Stakes, corral\n  grow dahlia, 3 plants\n"
+        "frame Odd, wigwam\n  grow zorbleberry, 4 plants\n"
+    )
+    said = [line.says for line in buying(text).lines if line.counter == SEED]
+    assert said == ["runner bean, seed for 8 plants", "dahlia, 3 plants", "zorbleberry, 4 plants"]
