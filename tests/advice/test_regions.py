@@ -41,3 +41,12 @@ def test_a_garden_across_the_ocean_need_not_say_which_state_it_is_in() -> None:
     assert may_lie_in(52.0, -1.0, "England")
     assert not may_lie_in(-37.0, 145.0, "North Carolina")
     assert may_lie_in(None, None, "Vermont")
+
+
+def test_gardens_at_the_edge_of_a_part_of_the_world_are_still_in_it() -> None:
+    assert may_lie_in(64.1, -21.9, "Europe")  # Reykjavik
+    assert may_lie_in(55.8, 43.0, "Europe")  # east of Moscow
+    assert not may_lie_in(40.4, 49.9, "Europe")  # Baku
+    assert not may_lie_in(0.3, 32.6, "Australia")  # Kampala, just north of the line
+    assert may_lie_in(-41.3, 174.8, "New Zealand")
+    assert not may_lie_in(-33.9, 18.4, "England")
