@@ -10,7 +10,7 @@ from plantframe.answers.assumed import assumed, not_checked
 from plantframe.commands.asked import FINE, Refused, one_answer, plan_argument, write_json
 from plantframe.frozen import frozen
 from plantframe.season.loads import LIKELY, TIGHT
-from plantframe.season.units import two_figures
+from plantframe.season.units import day, two_figures
 
 if TYPE_CHECKING:
     import argparse
@@ -34,6 +34,7 @@ class Working:
     sum: str
     source: str
     aside: str = ""  # the line that sets it aside, with how bad it is today
+    sleeps: str = ""  # why and by whom it is set aside, where it is
 
 
 def arguments(parser: argparse.ArgumentParser) -> None:
@@ -126,7 +127,18 @@ def of_finding(answers: Answers, found: Found) -> Working:
         words.sum or words.says,
         f"{source}; {reviewed}. A figure of your own goes in the plan and outranks this.",
         "" if found.answered else aside_line(found),
+        _sleeps(answers, found),
     )
+
+
+def _sleeps(answers: Answers, found: Found) -> str:
+    """The reason it is set aside for, who gave it and when; "" where it is not."""
+    by = next((one.by for one in answers.advice.aside if one.found == found), None)
+    if by is None:
+        return ""
+    when = day(by.when.day) if by.when else ""
+    where = by.fact.where
+    return ", ".join(one for one in (f"“{by.because}”", by.who, when, f"line {where.line}") if one)
 
 
 def aside_line(found: Found) -> str:
@@ -210,7 +222,9 @@ def show(working: Working, screen: Screen) -> None:
     screen.labelled("assumed", working.assumed)
     screen.labelled("sum    ", working.sum)
     screen.labelled("from   ", working.source)
-    if working.aside:
+    if working.sleeps:
+        screen.labelled("set aside", working.sleeps)
+    elif working.aside:
         screen.labelled("to set it aside", working.aside)
 
 
@@ -224,4 +238,5 @@ def as_data(working: Working) -> dict[str, Any]:
         "sum": working.sum,
         "source": working.source,
         "set_aside_with": working.aside,
+        "set_aside_because": working.sleeps,
     }

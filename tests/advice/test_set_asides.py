@@ -7,6 +7,7 @@ from datetime import date
 import pytest
 
 from plantframe.answers.answers import Answers, answers_to
+from plantframe.commands.why import about
 
 TODAY = date(2026, 11, 25)
 PLAN = """\
@@ -161,3 +162,12 @@ def test_poison_among_food_cannot_be_set_aside_only_answered() -> None:
     assert "poisonous-lookalike" in active(one)
     (slip,) = [slip for slip in one.mistakes if slip.name == "not-set-aside"]
     assert "frame of its own" in slip.says
+
+
+def test_the_working_of_what_is_set_aside_says_why_and_by_whom() -> None:
+    one = answers()
+    (working,) = about(one, "too-heavy")
+    assert working.sleeps == "“we prop it”, Isa, 2 March, line 11"
+    (awake,) = about(answers("bar 2x2"), "too-heavy")
+    assert awake.sleeps == ""
+    assert "at about 2 times" in awake.aside
