@@ -12,6 +12,7 @@ from plantframe.season.loads import Push
 if TYPE_CHECKING:
     from plantframe.answers.answers import Answers
     from plantframe.season.frames import WorkedFrame
+    from plantframe.season.plantings import WorkedPlanting
     from plantframe.season.units import Shown
 
 DEFAULT_REACH_M = 2.0
@@ -108,12 +109,7 @@ def not_checked(answers: Answers) -> list[str]:
             out.append(f"{name} ({frame.problem})")
     soils = {frame.soil for frame in _loaded(answers)} - set(SOILS)
     out += [f"how well “{soil}” holds a post" for soil in sorted(soils)]
-    for planting in season.plantings:
-        if broken := broken_entry("plant", planting.planting.plant):
-            entry = f"its entry cannot be read: {broken}"
-            out.append(f"{planting.name} in {planting.holder} ({entry})")
-        elif planting.entry is None and planting.planting.plants == ():
-            out.append(f"{planting.name} in {planting.holder} (not in the catalogue)")
+    out += [line for line in map(_unknown, season.plantings) if line]
     dark = sorted(
         {
             frame.frame.name
@@ -126,3 +122,13 @@ def not_checked(answers: Answers) -> list[str]:
     if plan.garden.lines_marked is None and season.frames:
         out.append("what is buried where posts go in")
     return list(dict.fromkeys(out))
+
+
+def _unknown(planting: WorkedPlanting) -> str:
+    """Why nothing is known of a plant, where it is so."""
+    place, own = f"{planting.name} in {planting.holder}", planting.planting
+    if broken := broken_entry("plant", own.plant):
+        return f"{place} (its entry cannot be read: {broken})"
+    if planting.entry is not None:
+        return ""
+    return f"{place} ({'which kind is not said' if own.plants else 'not in the catalogue'})"

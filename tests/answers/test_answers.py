@@ -9,6 +9,7 @@ from pathlib import Path
 import pytest
 
 from plantframe.answers.answers import Answers, answers_of, answers_to
+from plantframe.answers.assumed import not_checked
 
 PLANS = Path(__file__).parent.parent.parent / "plans"
 TODAY = date(2026, 11, 25)
@@ -95,3 +96,11 @@ def test_what_is_kept_of_a_frame_is_what_reading_it_afresh_gives() -> None:
                 continue
             afresh = Answers(answers.source, TODAY, after.overlay)
             assert found(after) == found(afresh)
+
+
+def test_a_plant_whose_kind_is_not_said_is_told_among_what_was_not_checked() -> None:
+    text = "garden Fold End, 2027\n  place 52 N, 1 W\ncover Fleece, low tunnel\n"
+    one = answers_to(f"{text}  grow courgette, 3 plants\n", TODAY)
+    assert "courgette in Fleece (which kind is not said)" in not_checked(one)
+    sure = answers_to(f"{text}  grow bush courgette, 3 plants\n", TODAY)
+    assert not [line for line in not_checked(sure) if "courgette" in line]

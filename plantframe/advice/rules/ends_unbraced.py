@@ -158,7 +158,9 @@ def words(facts: Facts, shown: Shown) -> Words:
     )
     return Words(
         says=says,
-        if_ignored="The ends lean in within a month and every wire goes slack.",
+        if_ignored="The ends lean in within a month and every wire goes slack."
+        if facts.ratio.middle > LIKELY
+        else "The ends lean in, a little each year.",
         told=f"{facts.frame}: {count}, strained.",
         assumed="1000 N for a strained wire, a third of it more or less.",
         sum=(
