@@ -3,9 +3,11 @@
 from __future__ import annotations
 
 from datetime import timedelta
+from functools import partial
 from typing import TYPE_CHECKING
 
 from plantframe.advice.climbers import is_tied_as_grown, is_yearly, opening, word
+from plantframe.advice.edits import drop
 from plantframe.advice.findings import Finding, Rule, Words
 from plantframe.advice.heights import lengths_m
 from plantframe.frozen import frozen
@@ -14,6 +16,7 @@ if TYPE_CHECKING:
     from collections.abc import Iterable
 
     from plantframe.catalogue.entries import Plant
+    from plantframe.language.edits import Edit
     from plantframe.season.frames import WorkedFrame
     from plantframe.season.plantings import WorkedPlanting
     from plantframe.season.season import Season
@@ -59,11 +62,18 @@ def check(frame: WorkedFrame, _season: Season) -> Iterable[Finding]:
                     subject=f"{bully.name}, {weak.name}",
                     facts=facts,
                     by=frame.wanted_by,
+                    candidates=partial(_ways_out, bully, weak),
                     ways=(
                         f"A bay or a frame of its own for {weak.name}.",
                         "A companion of its own strength.",
                     ),
                 )
+
+
+def _ways_out(bully: WorkedPlanting, weak: WorkedPlanting) -> Iterable[Edit]:
+    """One of the two is left out here."""
+    yield drop(bully.planting.fact, f"no {bully.name} here")
+    yield drop(weak.planting.fact, f"no {weak.name} here")
 
 
 def _together(one: WorkedPlanting, other: WorkedPlanting) -> bool:

@@ -3,8 +3,10 @@
 from __future__ import annotations
 
 from datetime import date
+from functools import partial
 from typing import TYPE_CHECKING
 
+from plantframe.advice import posts
 from plantframe.advice.findings import Finding, Rule, Words
 from plantframe.frozen import frozen
 from plantframe.plan.things import Bed
@@ -14,6 +16,7 @@ from plantframe.season.plantings import as_range
 if TYPE_CHECKING:
     from collections.abc import Iterable
 
+    from plantframe.language.edits import Edit
     from plantframe.season.beside import Neighbour
     from plantframe.season.frames import WorkedFrame
     from plantframe.season.plantings import WorkedPlanting
@@ -28,6 +31,7 @@ MONTHS = (7, 8, 9)  # while rows are high and crops stand; half a year later in 
 RUNS_DEG = {"north-south": 0.0, "east-west": 90.0}
 BESIDE_DEG = 45.0
 AWAY_M = 3.0  # a row so far off is nobody's neighbour
+LOWER = (0.75, 0.6)  # of the height it is planned at
 
 
 @frozen
@@ -71,11 +75,18 @@ def check(frame: WorkedFrame, season: Season) -> Iterable[Finding]:
             subject=other.name,
             facts=Facts(frame.frame.name, high, other.name, crop.name, hours, width),
             by=frame.wanted_by,
+            candidates=partial(_ways_out, frame),
             ways=(
                 "The tall row on the far side from the sun, or salads in the shade of it.",
                 "A lower row.",
             ),
         )
+
+
+def _ways_out(frame: WorkedFrame) -> Iterable[Edit]:
+    """The same row lower: its push in wind falls with the square of its height."""
+    for share in LOWER:
+        yield from posts.lower(frame, share * share)
 
 
 def _alongside(frame: WorkedFrame, found: Neighbour) -> bool:
