@@ -70,17 +70,22 @@ def said_of(frame: Frame, garden: Garden) -> dict[str, object]:
             heights += _take(word, fact, garden, out)
         if heights:
             out[f"{word}.heights"] = tuple(heights)
-    if "mesh" in out and "net.mesh" not in out:
-        out["net.mesh"] = out["mesh"]
-    for side in ("high", "buried"):  # of the mesh of a fence, which is its net
-        if f"mesh.{side}" in out:
-            out.setdefault(f"net.{side}", out[f"mesh.{side}"])
+    _mesh_is_the_net(out)
     if "stays" in frame.facts and "stays.count" not in out:
         fact = frame.facts["stays"][0]
         out["stays.count"] = 0.0 if fact.get("none") is not None else 2.0
     _count_all(out)
     _say_plants(frame, out)
     return out
+
+
+def _mesh_is_the_net(out: dict[str, object]) -> None:
+    """What is said of the mesh is said of the net; on a fence it has its heights too."""
+    if "mesh" in out:
+        out.setdefault("net.mesh", out["mesh"])
+    for side in ("high", "buried"):
+        if f"mesh.{side}" in out:
+            out.setdefault(f"net.{side}", out[f"mesh.{side}"])
 
 
 def _say_plants(frame: Frame, out: dict[str, object]) -> None:
