@@ -53,7 +53,20 @@ class WorkedFrame:
     @cached_property
     def said(self) -> Mapping[str, object]:
         """What the plan says, by `word.slot`, SI."""
-        return said_of(self.frame, self.garden)
+        found = said_of(self.frame, self.garden)
+        settles = self.structure.height if self.structure else ""
+        if "high" in found and settles != "high" and self._is_a_fact(settles):
+            # `high 2 m` of a frame whose posts make its height: they stand 2 m up
+            by_length = {"posts.length", "posts.down"} <= found.keys()
+            if not (by_length and settles == "posts.up"):
+                found.setdefault(settles, found["high"])
+        return found
+
+    def _is_a_fact(self, name: str) -> bool:
+        """Whether a name is that of a figure which a plan may give of this kind."""
+        word, _, slot = name.partition(".")
+        fact = self.structure.facts.get(word) if self.structure else None
+        return fact is not None and (not slot or slot in fact.slots)
 
     @property
     def measure(self) -> str:
