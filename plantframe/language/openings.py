@@ -47,7 +47,7 @@ def opening(found: Sequence[Phrase], block: str) -> Opening | None:
         return _sown(fact, count, phrases, block) or Opening(fact, count, phrases, here=True)
     if fact is not None and _stands(fact, block):
         return Opening(fact, count, phrases, here=True)
-    for other in (_figure_first, _sun_behind, _year_first, _wind_alone, _person_first):
+    for other in (figure_first, _sun_behind, _year_first, _wind_alone, _person_first):
         opened = other(phrases, block)
         if opened is not None:
             return opened
@@ -58,7 +58,7 @@ def _stands(fact: FactWord | None, block: str) -> bool:
     return fact is not None and (not block or block in fact.blocks)
 
 
-def _figure_first(phrases: tuple[Phrase, ...], block: str) -> Opening | None:
+def figure_first(phrases: tuple[Phrase, ...], block: str) -> Opening | None:
     """`6 poles, 8 ft`, `2 m high`: a figure before the word; in a shed it only counts."""
     first = phrases[0]
     if block in {"shed", "yard"} or len(first.items) < 2:

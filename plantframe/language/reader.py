@@ -29,7 +29,7 @@ from plantframe.language.lists import fits, heights, reason_whole
 from plantframe.language.matching import match
 from plantframe.language.mistakes import Mistake, Where
 from plantframe.language.near import nearest
-from plantframe.language.openings import opening
+from plantframe.language.openings import figure_first, opening
 from plantframe.language.shapes import Match, Slot, opening_words
 from plantframe.language.slips import ONCE, Slips, units_in
 from plantframe.language.twice import contradict, end_posts
@@ -38,6 +38,7 @@ if TYPE_CHECKING:
     from collections.abc import Iterable, Iterator, Sequence
 
     from plantframe.language.lines import Line
+    from plantframe.language.openings import Opening
     from plantframe.language.values import Phrase
 
 __all__ = ["FILE_CAP", "LINE_CAP", "Block", "Fact", "Import", "Text", "nearest", "read_text"]
@@ -432,6 +433,13 @@ def _whole(got: Match, phrases: Sequence[Phrase]) -> bool:
     return not got.leftovers and not doubted
 
 
+def _all_of(opened: Opening) -> bool:
+    """Whether a phrase that opens a fact is all of that fact."""
+    first = opened.phrases[0]
+    tail = replace(first, items=first.items[opened.count :])
+    return not match(opened.fact.shape, [tail]).leftovers
+
+
 def _parted(
     declared: FactWord, count: int, found: Sequence[Phrase], block: str
 ) -> tuple[list[Phrase], tuple[FactWord, int, Sequence[Phrase]] | None]:
@@ -444,5 +452,8 @@ def _parted(
         own = part.words[0] in opening_words(declared.shape) or fits(declared.shape, part)
         if opens and other is not None and not own:
             return mine, (other, taken, found[place:])
+        behind = None if own or opens else figure_first((part,), block)
+        if behind is not None and behind.fact.word != declared.word and _all_of(behind):
+            return mine, (behind.fact, behind.count, (*behind.phrases, *found[place + 1 :]))
         mine.append(part)
     return mine, None

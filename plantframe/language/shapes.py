@@ -22,8 +22,13 @@ if TYPE_CHECKING:
     from plantframe.language.mistakes import Where
 
 
-# Other ways to write `of` after a count.
-_OF = ("@", "off", "no", "nr", "no.")
+# Other ways to write a word of a shape, wherever it stands: `6 off 2x2`, `5 ft tall`.
+_ALSO = {
+    "of": ("@", "off", "no", "nr", "no."),
+    "high": ("tall",),
+    "wide": ("in_width",),
+    "long": ("in_length",),
+}
 
 _BARE = frozenset({"length", "lengths", "count"})
 
@@ -167,8 +172,7 @@ def _piece(token: str) -> Piece:
         choices = tuple(tuple(choice.split()) for choice in kind.split("|"))
         return Piece("choice", name or "kind", choices, optional, tried=_longest_first(choices))
     words = token.replace("?", "").split("/")
-    if "of" in words:
-        words += _OF
+    words += [also for word, more in _ALSO.items() if word in words for also in more]
     choices = tuple(tuple(word.split("_")) for word in words)
     shown = words[0].replace("_", " ")
     return Piece("", "", choices, optional, shown, _longest_first(choices))

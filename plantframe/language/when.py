@@ -26,6 +26,11 @@ FEASTS = (
     "martinmas",
     "christmas",
     "boxing day",
+    "memorial day",
+    "victoria day",
+    "labor day",
+    "labour weekend",
+    "cup day",
 )
 _OTHER_NAMES = {
     "xmas": "christmas",
@@ -35,6 +40,9 @@ _OTHER_NAMES = {
     "easter sunday": "easter",
     "st john's": "midsummer",
     "st martin's": "martinmas",
+    "labor day weekend": "labor day",
+    "memorial day weekend": "memorial day",
+    "victoria day weekend": "victoria day",
 }
 FROSTS = ("last frost", "first frost")
 # How a feast or a frost may be written -> what it is; the longest is tried first.

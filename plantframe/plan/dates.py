@@ -31,6 +31,17 @@ FIXED_FEASTS = {
     "boxing day": (12, 26),
 }
 MOVABLE_FEASTS = {"good friday": -2, "easter": 0, "whitsun": 49}
+# Holidays that gardeners plant by: (month, day, weekday from Monday 0), the first such weekday on
+# or after that day. Memorial Day and Labor Day are of the United States, Victoria Day of Canada,
+# Labour weekend of New Zealand, Cup Day of Melbourne (from memory). A day that falls otherwise in
+# another country under the same name is left to be typed as a date.
+WEEKDAY_FEASTS = {
+    "memorial day": (5, 25, 0),
+    "victoria day": (5, 18, 0),
+    "labor day": (9, 1, 0),
+    "labour weekend": (10, 22, 0),
+    "cup day": (11, 1, 1),
+}
 FARTHEST_DAYS = 800  # a date so far from a frost or a feast is a slip
 PARTS = {"early": 5, "mid": 15, "late": 25, "start": 1}
 
@@ -197,6 +208,10 @@ def _anchored(when: When, season: Season) -> Dated:
     elif when.anchor in FIXED_FEASTS:
         month, day = FIXED_FEASTS[when.anchor]
         base = date(season.year_of(month), month, day)
+    elif when.anchor in WEEKDAY_FEASTS:
+        month, day, weekday = WEEKDAY_FEASTS[when.anchor]
+        first = date(season.year_of(month), month, day)
+        base = first + timedelta(days=(weekday - first.weekday()) % 7)
     else:
         from dateutil.easter import easter
 

@@ -231,10 +231,10 @@ CASES = [
     ),
     Case(
         "which-day",
-        f"{NET}  ready by Memorial Day\n",
+        f"{NET}  ready by Founders' Day\n",
         8,
         12,
-        ("“Memorial Day”: which day is that?", "`18 May`"),
+        ("“Founders' Day”: which day is that?", "`18 May`"),
     ),
     # ---- figures ----------------------------------------------------------------------------
     Case(

@@ -82,6 +82,8 @@ def test_take_down_is_an_end_and_down_is_a_depth() -> None:
         ("ready by a week before the last frost", "last frost", -7),
         ("ready by a fortnight after the average last frost date", "last frost", 14),
         ("ready by Easter", "easter", 0),
+        ("ready by a week before Labour weekend", "labour weekend", -7),
+        ("ready by Memorial Day", "memorial day", 0),
         ("ready by Lady Day", "lady day", 0),
         ("take down Michaelmas", "michaelmas", 0),
         ("take down St Martin's Day", "martinmas", 0),
@@ -94,7 +96,9 @@ def test_frosts_and_feasts_are_dates(line: str, anchor: str, from_days: float) -
     assert (when.anchor, when.from_days) == (anchor, from_days)
 
 
-@pytest.mark.parametrize("line", ["ready by Memorial Day", "ready by spring", "take down whenever"])
+@pytest.mark.parametrize(
+    "line", ["ready by Founders' Day", "ready by spring", "take down whenever"]
+)
 def test_a_day_that_is_no_date_is_asked_about(line: str) -> None:
     (slip,) = slips(line)
     assert slip.name == "which-day"
@@ -560,7 +564,8 @@ def test_a_remark_between_two_words_does_not_part_them() -> None:
 
 def test_several_facts_may_share_a_line() -> None:
     found = facts("back 2x12, front 2x8, 4 lights", "cover")
-    assert [one.word for one in found] == ["back", "front"]
+    assert [one.word for one in found] == ["back", "front", "lights"]
+    assert plain(found[2].get("count")) == 4
 
 
 @pytest.mark.parametrize(
@@ -727,3 +732,18 @@ def test_the_wind_and_what_a_person_can_do_are_known_without_their_word(
     assert found.word == word
     assert found.get(slot) is not None
     assert not slips(line, "garden")
+
+
+def test_a_second_fact_may_have_its_figure_before_its_word() -> None:
+    found = facts("6 ft high, 10 ft long")
+    assert [(one.word, plain(one.get("length"))) for one in found] == [
+        ("high", 1.8288),
+        ("long", 3.048),
+    ]
+
+
+@pytest.mark.parametrize("word", ["high", "tall"])
+def test_tall_is_high(word: str) -> None:
+    (found,) = read(f"frame C, wire cage\n  6 cages, 5 ft {word}, 18 in across\n").blocks[0].facts
+    assert plain(found.get("high")) == 1.524
+    assert found.whole

@@ -196,6 +196,24 @@ def test_easter_falls_where_it_fell(year: int, month: int, day: int) -> None:
     assert resolve(when("Easter"), Season((year, year))).day == date(year, month, day)
 
 
+# The days of some years, from memory of the calendars of each country.
+@pytest.mark.parametrize(
+    ("typed", "year", "month", "day"),
+    [
+        ("Memorial Day", 2024, 5, 27),
+        ("Memorial Day", 2027, 5, 31),
+        ("Victoria Day", 2024, 5, 20),
+        ("Victoria Day weekend", 2026, 5, 18),
+        ("Labor Day", 2025, 9, 1),
+        ("Labour weekend", 2024, 10, 28),
+        ("Labour weekend", 2026, 10, 26),
+        ("Cup Day", 2024, 11, 5),
+    ],
+)
+def test_holidays_that_gardeners_plant_by(typed: str, year: int, month: int, day: int) -> None:
+    assert resolve(when(typed), Season((year, year))).day == date(year, month, day)
+
+
 @given(st.integers(1, 12), st.integers(0, 40), st.sampled_from([NORTH, SOUTH]))
 def test_a_day_is_a_day_of_the_season_or_impossible(month: int, day: int, season: Season) -> None:
     typed = f"{day} {date(2027, month, 1).strftime('%B')}"
