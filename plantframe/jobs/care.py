@@ -75,6 +75,8 @@ def add_rounds(
         if framed and care.id in SUPPORTING:
             continue
         window, counted = _begins(care, entry, planting.garden, offsets)
+        if _frost_of(care) and planting.garden.frost_none:
+            continue  # nothing is done before a frost that never comes
         if placed and (_before_it_is_there(window, in_place) or _of_later_years(care, entry)):
             continue
         says = _small(care.do)
@@ -106,7 +108,18 @@ def add_rounds(
 def _whenever(care: PlantCare, garden: Garden) -> str:
     """The words for when a round begins, where they give no days here."""
     words = care.from_.value if care.from_ else ""
+    if care.from_ is not None and (frost := _frost_of(care)):
+        ends = [one for one in (care.from_.low, care.from_.high) if one is not None]
+        weeks = sorted({round(abs(days) / 7) for days in ends})
+        side = "before" if min(ends) < 0 else "after"
+        return f"{' to '.join(str(one) for one in weeks)} weeks {side} the {frost}"
     return "in its own time" if names_a_time(words) and is_tropical(garden) else words
+
+
+def _frost_of(care: PlantCare) -> str:
+    """The frost from which a round is counted, "" where it is not."""
+    base = care.from_.base.removeprefix("days from ") if care.from_ else ""
+    return base if base in {"last frost", "first frost"} else ""
 
 
 def _told(window: Window | None) -> str:

@@ -124,3 +124,12 @@ def test_no_snow_is_brushed_off_where_no_frost_comes() -> None:
     warm = "garden Reef Plot, 2027\n  place 10 N, 61 W\n  frost none\n"
     assert any("snow" in job.whenever for job in listed(HEAD + BOX + "  built 2020\n").jobs)
     assert not any("snow" in job.whenever for job in listed(warm + BOX + "  built 2020\n").jobs)
+
+
+def test_what_is_reckoned_from_a_frost_nobody_has_given_keeps_its_words_and_no_day() -> None:
+    cage = "frame Cage, wire cage\n  grow tall tomato, 2 plants, plant out 31 May\n"
+    found = listed("garden Fold End, 2027\n" + cage)
+    (top,) = [job for job in found.jobs if "pinch out the top" in job.says]
+    assert (top.planned, top.whenever) == (None, "6 to 8 weeks before the first frost")
+    without = listed("garden Fold End, 2027\n  place 14 N, 90 W\n  frost none\n" + cage)
+    assert not [job for job in without.jobs if "pinch out the top" in job.says]
