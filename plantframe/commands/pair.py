@@ -25,6 +25,7 @@ if TYPE_CHECKING:
 
 SHARED = 4  # said of as many rejects as this, it is said once for all
 DOUBT = "Sources differ"
+STANDS_ALONE = " stands on its own and wants "  # what it wants is another thing for each
 IN_FULL = 3  # pairings told with all six answers; the others are named with what to know of them
 
 
@@ -140,8 +141,13 @@ def show(answers: Answers | None, asking: Asking, screen: Screen) -> None:
         usual = Counter(_instead(reject) for reject in matches.rejected).most_common(1)[0]
         shared = usual[0] if usual[1] >= SHARED else ""
         doubts = _doubt_of_all(matches.rejected)
+        alike: dict[tuple[str, ...], list[Reject]] = {}
         for reject in matches.rejected:
-            _reject(answers, matches, reject, screen, shared, doubts)
+            alike.setdefault(_fact_of(reject), []).append(reject)
+        for first, *others in alike.values():
+            _reject(answers, matches, first, screen, shared, doubts)
+            if others:
+                _so_too(first, others, screen)
         if doubts:
             screen.wrapped(doubts, "")
         if shared:
@@ -224,6 +230,30 @@ def _reject(
     elif _instead(reject) and _instead(reject) != shared:
         text += f" Back in with: {reject.back_in}."
     screen.wrapped(f"- {text}", "", "  ")
+
+
+def _fact_of(reject: Reject) -> tuple[str, ...]:
+    """What tells the fact that ruled out one plant from another's, whatever the plant.
+
+    One that an edit of the plan would let back in is told by itself, with its edit.
+    """
+    if reject.frame and reject.candidates:
+        return reject.frame, reject.kind, reject.because, reject.plant
+    says = reject.says.partition(STANDS_ALONE)[0]
+    for name in (reject.plant, f"{reject.plant[:1].upper()}{reject.plant[1:]}"):
+        says = says.replace(name, "")
+    return reject.frame, reject.kind, reject.because, says
+
+
+def _so_too(first: Reject, others: list[Reject], screen: Screen) -> None:
+    """The other plants that the same fact rules out, with what holds them where that differs."""
+    usual = _instead(first)
+    told = []
+    for one in others:
+        instead = _instead(one)
+        other = instead.removesuffix(" instead") if instead != usual else ""
+        told.append(f"{one.plant} ({other})" if other else one.plant)
+    screen.wrapped(f"So too: {listed(told)}.", "  ")
 
 
 def _instead(reject: Reject) -> str:

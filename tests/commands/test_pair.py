@@ -40,3 +40,13 @@ def test_a_border_plant_is_told_its_prop_and_nothing_of_picking(
 def test_a_prop_lists_plants_by_their_names(capsys: pytest.CaptureFixture[str], kind: str) -> None:
     told = printed(capsys, "--structure", kind)
     assert f", {kind} hold" not in told
+
+
+def test_one_fact_that_rules_out_many_plants_is_told_of_the_first_and_the_others_named(
+    capsys: pytest.CaptureFixture[str],
+) -> None:
+    told = printed(capsys, "--structure", "net frame").partition("Ruled out")[2]
+    assert told.count("stands on its own and wants") == 1
+    others = told.partition("stands on its own and wants")[2].partition("So too:")[2]
+    assert "delphinium (stake)" in others
+    assert "garden phlox (ring or brush dome)" in others
