@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
+from plantframe.language.values import Measure, Number, Size, Span, Word
+
 if TYPE_CHECKING:
     from plantframe.language.values import Phrase, Value
 
@@ -27,3 +29,27 @@ def word_at(phrase: Phrase, at: int) -> str:
 def cut(phrase: Phrase, at: int, after: int) -> str:
     """The phrase as typed from item `at` up to the item before `after`."""
     return phrase.text[phrase.items[at].at : phrase.items[after - 1].end]
+
+
+# A sign right before a figure, with nothing right before it, is a minus; any other is a dash.
+_MINUS = frozenset({"-", "\u2013", "\u2212", "\u2010", "\u2011"})
+_JOINED = frozenset({"s", "x", "of", "off", "no", "nr"})  # `2x4s`, `4off`
+
+
+def minus_before(phrase: Phrase, at: int) -> bool:
+    """Whether item `at` is a figure with a minus before it: `-2`, `-18 in`."""
+    if not isinstance(value_at(phrase, at), Number | Measure | Size | Span) or at == 0:
+        return False
+    sign, figure = phrase.items[at - 1], phrase.items[at]
+    if sign.end != figure.at or phrase.text[sign.at : sign.end] not in _MINUS:
+        return False
+    return sign.at == 0 or phrase.text[sign.at - 1].isspace()
+
+
+def runs_on(phrase: Phrase, at: int) -> bool:
+    """Whether item `at` is letters that a figure runs into: the `e9` of `1e9`."""
+    value = value_at(phrase, at)
+    if not isinstance(value, Word) or not isinstance(value_at(phrase, at - 1), Number | Measure):
+        return False
+    joined = phrase.items[at - 1].end == phrase.items[at].at
+    return joined and value.text[:1].isalpha() and value.plain not in _JOINED

@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from plantframe.language import slots
-from plantframe.language.items import Taken, cut, word_at
+from plantframe.language.items import Taken, cut, minus_before, runs_on, word_at
 from plantframe.language.near import one_slip
 from plantframe.language.shapes import (
     Leftover,
@@ -17,7 +17,7 @@ from plantframe.language.shapes import (
     openings,
     ordered,
 )
-from plantframe.language.values import Measure, Number, Phrase, Size, Word, plain
+from plantframe.language.values import Measure, Number, Phrase, Size, Span, Word, plain
 
 if TYPE_CHECKING:
     from collections.abc import Sequence
@@ -88,7 +88,11 @@ class _Matching:
         bare: tuple[int, int] | None = None  # the pattern and the item of a measure just taken
         while at < len(phrase.items):
             taken = self.best(phrase, at)
-            if left := self.half_said(phrase, at, taken):
+            if bad := self.bad_figure(phrase, at, taken, unread):
+                self.leave(unread, phrase)
+                self.left.append(bad[0])
+                bare, at = None, bad[1]
+            elif left := self.half_said(phrase, at, taken):
                 self.leave(unread, phrase)
                 self.left.append(left[0])
                 bare, at = None, left[1]
@@ -113,6 +117,33 @@ class _Matching:
         if not self.ordered[number].repeats:
             self.used.add(number)
             self.filled.update(slot.name for slot in new)
+
+    def bad_figure(
+        self,
+        phrase: Phrase,
+        at: int,
+        taken: tuple[int, list[Slot], int] | None,
+        unread: list[Item],
+    ) -> tuple[Leftover, int] | None:
+        """A figure with a minus before it, or with letters at its heels: `-2`, `1e9`.
+
+        Gives what is left over and the item after it. A pattern that knows what to do with the
+        sign or with the letters has taken them along.
+        """
+        item = phrase.items[at]
+        if not isinstance(item.value, Number | Measure | Size | Span):
+            return None
+        if minus_before(phrase, at) and unread and unread[-1] is phrase.items[at - 1]:
+            column = phrase.column + unread.pop().at
+            left = Leftover(cut(phrase, at - 1, at + 1), column, bad_figure="below-nothing")
+            return left, taken[2] if taken else at + 1
+        after = at + 1
+        word = word_at(phrase, after)
+        if not runs_on(phrase, after) or word in self.words or self.best(phrase, after):
+            return None
+        column = phrase.column + item.at
+        left = Leftover(cut(phrase, at, after + 1), column, bad_figure="run-together")
+        return left, after + 1
 
     def half_said(
         self, phrase: Phrase, at: int, taken: tuple[int, list[Slot], int] | None

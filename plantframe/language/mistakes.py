@@ -247,6 +247,16 @@ def _two_readings(told: Told) -> str:
     return f"“{told['text']}” can be read two ways: {told['readings']}? Not used until you say."
 
 
+@_kind("below-nothing", "ask")
+def _below_nothing(told: Told) -> str:
+    return f"“{told['text']}” is less than nothing: is {told['write']} meant? Not used."
+
+
+@_kind("run-together", "ask")
+def _run_together(told: Told) -> str:
+    return f"“{told['text']}” is a figure run together with letters: which is meant? Not used."
+
+
 @_kind("decimal-comma", "note")
 def _decimal_comma(told: Told) -> str:
     return f"“{told['text']}” is read as {told['read']}."

@@ -124,12 +124,14 @@ class Leftover:
 
     missing_unit   what a figure without a unit measures: length, hours …, or ""
     missing_day    a date was waited for
+    bad_figure     how a figure is typed that is none: below-nothing, run-together, or ""
     """
 
     text: str
     column: int
     missing_unit: str = ""
     missing_day: bool = False
+    bad_figure: str = ""
 
 
 @frozen

@@ -168,7 +168,9 @@ class Slips:
             place = replace(where, column=one.column)
             if self.place_without_in(one.text, place, block):
                 continue
-            if one.missing_unit:
+            if one.bad_figure:
+                self.bad_figure(one, place)
+            elif one.missing_unit:
                 self.no_unit(one.text, one.missing_unit, place)
             elif one.missing_day:
                 self.say("which-day", place, text=one.text[:60])
@@ -254,6 +256,13 @@ class Slips:
         edit = rewrite(where, text, f"{text} mm")
         self.say("no-unit", where, (edit,), figure=text, units="mm", likely="")
         return True
+
+    def bad_figure(self, left: Leftover, where: Where) -> None:
+        """A figure below nothing, or one that runs into letters."""
+        edits = []
+        if left.bad_figure == "below-nothing":
+            edits = [rewrite(where, left.text, left.text[1:])]
+        self.say(left.bad_figure, where, edits, text=left.text[:60], write=left.text[1:60])
 
     def another_plant(self, text: str, shape: str, where: Where) -> bool:
         """A second plant in a line for one: `sow lettuce, leeks`."""

@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING
 from plantframe.catalogue.names import named
 from plantframe.frozen import frozen
 from plantframe.language import spots, when
-from plantframe.language.items import Stops, Taken, cut, value_at, word_at
+from plantframe.language.items import Stops, Taken, cut, minus_before, runs_on, value_at, word_at
 from plantframe.language.spots import COMPASS, Spot
 from plantframe.language.values import (
     Cultivar,
@@ -215,6 +215,8 @@ def _ends_run(phrase: Phrase, here: int, start: int, stops: Stops) -> bool:
     if isinstance(value, Word):
         if value.text[0].isdigit() or value.plain in {"×", "@"}:
             return True  # a figure that could not be read, or a sign that counts
+        if runs_on(phrase, here) or minus_before(phrase, here + 1):
+            return True  # part of a figure that is none
         if first and value.plain in _LINKING:
             return True  # a word that only links
     else:

@@ -246,6 +246,29 @@ CASES = [
         ("  posts 2x2, 8 ft, 18 in down", "  posts 2x2, 8 ft, 18 in up"),
     ),
     Case(
+        "below-nothing",
+        f"{NET}  bays -2 of 8 ft\n",
+        8,
+        8,
+        ("“-2” is less than nothing", "is 2 meant?", "Not used."),
+        ("  bays 2 of 8 ft",),
+    ),
+    Case(
+        "below-nothing",
+        f"{NET}  posts 2x2, 8 ft, \u221218 in down\n",
+        8,
+        20,
+        ("“\u221218 in” is less than nothing", "is 18 in meant?"),
+        ("  posts 2x2, 8 ft, 18 in down",),
+    ),
+    Case(
+        "run-together",
+        f"{NET}  poles 1e9\n",
+        8,
+        9,
+        ("“1e9” is a figure run together with letters", "which is meant?", "Not used."),
+    ),
+    Case(
         "third-is-length",
         f"{NET}  bar 2x4x8\n",
         8,
@@ -528,6 +551,46 @@ def test_a_slip_is_data_until_it_is_worded() -> None:
     slip = Mistake("no-unit", Where("a.plan", 3), {"figure": "18", "units": "in or cm"})
     assert slip.says == "18 what, in or cm? Not used until you say."
     assert slip.level == "ask"
+
+
+@pytest.mark.parametrize(
+    "line",
+    [
+        *("bays -2", "poles -6", "spacing -6 in", "wires at -3 ft, 5 ft", "bays 2 of -8 ft"),
+        *("posts 2x2, -8 ft", "bar 2x2, -3 of 8 ft", "posts -4 of 2x2", "stays \u20132"),
+        *("net -6 ft x 16 ft", "net mesh -6 in", "grow pole bean, -30 plants", "-2 bays"),
+        *("posts 2x2, 8 ft, down -18 in", "high -6 ft", "stays up -15 years"),
+        *("grow pole bean, -6 in apart", "carried by -2 people", "rails -2 to 3 ft apart"),
+    ],
+)
+def test_no_figure_below_nothing_is_read_as_one_above(line: str) -> None:
+    found = {one.name for one in mistakes(f"{NET}  {line}\n")}
+    assert found & {"below-nothing", "unknown-word"}
+    slots = [slot for block in read_input(f"{NET}  {line}\n").blocks for slot in block.facts]
+    assert not [one for one in slots if one.where.line == 8 and one.whole]
+
+
+@pytest.mark.parametrize(
+    "line",
+    [
+        *(
+            "posts - 4 of 2x2",
+            "bar 4 of 2x4s",
+            "bays 2 of 8-ft",
+            "spacing 6-8 in",
+            "bar 2x4 – 8 ft",
+        ),
+        *("grow pole bean, 6 in - 8 in apart", "posts 4 of 2x2 - 8 ft", "posts 4off 2x2"),
+    ],
+)
+def test_a_dash_is_no_minus_and_an_ending_no_slip(line: str) -> None:
+    found = {one.name for one in mistakes(f"{NET}  {line}\n")}
+    assert not found & {"below-nothing", "run-together"}
+
+
+def test_a_garden_west_of_greenwich_or_in_frost_may_have_a_minus() -> None:
+    text = GARDEN.replace("52.1 N, 1.4 W", "-33.9, 151.2")
+    assert not named(text, "below-nothing")
 
 
 def test_all_slips_of_a_plan_are_said_in_one_run() -> None:
