@@ -13,7 +13,7 @@ from plantframe.pairing import judging, supports, turns
 from plantframe.pairing.amounts import amounts
 from plantframe.pairing.border import for_border
 from plantframe.pairing.climber import Climber
-from plantframe.pairing.matches import QUESTIONS, Matches, Pairing, Reject
+from plantframe.pairing.matches import QUESTIONS, Matches, Pairing, Reject, Turn
 from plantframe.pairing.pair import Pair
 from plantframe.pairing.trials import Judged, judge
 from plantframe.pairing.tying import meant_for
@@ -27,7 +27,6 @@ if TYPE_CHECKING:
 
     from plantframe.catalogue.entries import Plant
     from plantframe.pairing.supports import Support
-    from plantframe.pairing.turns import Turn
     from plantframe.plan.things import Bed, Planting, Thing, Want
     from plantframe.season.season import Season
 

@@ -7,8 +7,9 @@ from typing import TYPE_CHECKING
 from plantframe.frozen import frozen
 
 if TYPE_CHECKING:
+    from datetime import date
+
     from plantframe.language.edits import Edit
-    from plantframe.pairing.turns import Turn
 
 # In the order in which they are asked, which is also the order in which they rank.
 QUESTIONS = ("hold", "carry", "reach", "outlast", "light", "upkeep")
@@ -70,6 +71,21 @@ class Reject:
     says: str
     back_in: str = ""
     candidates: tuple[Edit, ...] = ()
+
+
+@frozen
+class Turn:
+    """A plant that shares the frame, or has it before or after.
+
+    when   beside, before or after
+    first, last   the days on which it is sown or planted, None where the plan cannot say
+    """
+
+    plant: str
+    when: str
+    says: str
+    first: date | None = None
+    last: date | None = None
 
 
 @frozen

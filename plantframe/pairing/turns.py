@@ -8,9 +8,9 @@ from __future__ import annotations
 from datetime import date, timedelta
 from typing import TYPE_CHECKING, Final
 
-from plantframe.frozen import frozen
 from plantframe.pairing.cautions import disturbs
 from plantframe.pairing.climber import Climber
+from plantframe.pairing.matches import Turn
 from plantframe.season.times import days_words
 from plantframe.season.units import day
 from plantframe.season.windows import (
@@ -40,21 +40,6 @@ HARDY_DAYS: Final = 28
 # Heights that are one height to somebody who picks.
 LEVEL_M: Final = 0.8
 MOST_TOLD: Final = 16
-
-
-@frozen
-class Turn:
-    """A plant that shares the frame, or has it before or after.
-
-    when   beside, before or after
-    first, last   the days on which it is sown or planted, None where the plan cannot say
-    """
-
-    plant: str
-    when: str
-    says: str
-    first: date | None = None
-    last: date | None = None
 
 
 def sharing(crop: WorkedPlanting, pairs: Iterable[Pair]) -> Iterator[Turn]:

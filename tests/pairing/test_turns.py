@@ -3,11 +3,15 @@
 from __future__ import annotations
 
 from datetime import date, timedelta
+from typing import TYPE_CHECKING
 
 from plantframe.answers.answers import answers_to
 from plantframe.catalogue import reading as catalogue
 from plantframe.pairing import advisor
-from plantframe.pairing.turns import Turn, free_day
+from plantframe.pairing.turns import free_day
+
+if TYPE_CHECKING:
+    from plantframe.pairing.matches import Turn
 
 TODAY = date(2027, 1, 15)
 NORTH = "place 52.1 N, 1.4 W\n  frost last 6 May, first 12 October"
