@@ -17,7 +17,6 @@ if TYPE_CHECKING:
     from plantframe.language.slots import Section
     from plantframe.language.values import Measure, Size
     from plantframe.plan.dates import Dated
-    from plantframe.plan.varieties import VarietyName
 
     Typed = Measure | Size
 
@@ -156,6 +155,50 @@ class Mark:
     who: str
     because: str
     fact: Fact
+
+
+@frozen
+class Own:
+    """One figure or word of the gardener's.
+
+    word    the catalogue's word for it: height, wet weight, sow, tender, train
+    low     in SI; days from the last frost for sowing and planting out
+    says    the words, where it is no figure; `sowing` or `planting` of a harvest
+    """
+
+    word: str
+    low: float = 0.0
+    high: float = 0.0
+    says: str = ""
+
+
+@frozen
+class Variety:
+    """A plant as the gardener knows it.
+
+    like      the catalogue's plant that the rest is taken from: itself where its own are changed
+    figures   what is said of it, in the order of the lines
+    """
+
+    name: str
+    like: str
+    also: tuple[str, ...]
+    figures: tuple[Own, ...]
+    where: Where
+
+
+class VarietyName(str):
+    """A plant's name that knows the gardener's own entry, wherever the name is handed on."""
+
+    __slots__ = ("variety",)
+    variety: Variety
+
+    @classmethod
+    def of(cls, variety: Variety) -> VarietyName:
+        """The name of a variety."""
+        made = cls(variety.name)
+        made.variety = variety
+        return made
 
 
 @frozen

@@ -9,15 +9,14 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from plantframe.catalogue.names import named, tidy
-from plantframe.frozen import frozen
 from plantframe.language.edits import lengthen
 from plantframe.language.values import Measure, Span
 from plantframe.plan import names as naming
+from plantframe.plan.things import Own, Variety, VarietyName
 
 if TYPE_CHECKING:
     from collections.abc import Iterable, Mapping
 
-    from plantframe.language.mistakes import Where
     from plantframe.language.reader import Block, Fact
     from plantframe.plan.site import Site
     from plantframe.plan.things import Garden
@@ -39,50 +38,6 @@ _FIGURES = {
 }
 _DATES = {"sow": "sow", "plant out": "out"}
 _WORDS = ("hardy", "tender", "poisonous", "train")
-
-
-@frozen
-class Own:
-    """One figure or word of the gardener's.
-
-    word    the catalogue's word for it: height, wet weight, sow, tender, train
-    low     in SI; days from the last frost for sowing and planting out
-    says    the words, where it is no figure; `sowing` or `planting` of a harvest
-    """
-
-    word: str
-    low: float = 0.0
-    high: float = 0.0
-    says: str = ""
-
-
-@frozen
-class Variety:
-    """A plant as the gardener knows it.
-
-    like      the catalogue's plant that the rest is taken from: itself where its own are changed
-    figures   what is said of it, in the order of the lines
-    """
-
-    name: str
-    like: str
-    also: tuple[str, ...]
-    figures: tuple[Own, ...]
-    where: Where
-
-
-class VarietyName(str):
-    """A plant's name that knows the gardener's own entry, wherever the name is handed on."""
-
-    __slots__ = ("variety",)
-    variety: Variety
-
-    @classmethod
-    def of(cls, variety: Variety) -> VarietyName:
-        """The name of a variety."""
-        made = cls(variety.name)
-        made.variety = variety
-        return made
 
 
 def varieties_of(site: Site, blocks: Iterable[Block], garden: Garden) -> Mapping[str, VarietyName]:

@@ -6,7 +6,7 @@ from typing import TYPE_CHECKING
 
 from plantframe.catalogue import reading as catalogue
 from plantframe.catalogue.mistakes import CatalogueError
-from plantframe.plan.varieties import VarietyName
+from plantframe.plan.things import VarietyName
 from plantframe.season.own_plants import own_entry
 from plantframe.season.told import told
 

@@ -13,8 +13,7 @@ from plantframe.frozen import replace
 
 if TYPE_CHECKING:
     from plantframe.catalogue.entries import Plant
-    from plantframe.plan.things import Plan
-    from plantframe.plan.varieties import Own, Variety, VarietyName
+    from plantframe.plan.things import Own, Plan, Variety, VarietyName
 
 YOURS = "yours"
 # The catalogue's word -> the field of an entry, and the unit it is in.
