@@ -85,7 +85,13 @@ def one_answer(path: str, today: date) -> Answers:
 
 
 def write_json(data: object) -> None:
-    """Data to the screen, the same bytes for the same answer."""
-    import json
+    """Data to the screen, the same bytes for the same answer.
 
-    sys.stdout.write(json.dumps(data, ensure_ascii=False, indent=2) + "\n")
+    The text is kept whole: a sign that would steer a screen goes by its number.
+    """
+    import json
+    import re
+
+    text = json.dumps(data, ensure_ascii=False, indent=2)
+    steering = "[\x7f-\x9f\u202a-\u202e\u2066-\u2069]"
+    sys.stdout.write(re.sub(steering, lambda sign: f"\\u{ord(sign[0]):04x}", text) + "\n")

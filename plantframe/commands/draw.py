@@ -6,6 +6,7 @@ import sys
 from typing import TYPE_CHECKING, Any
 
 from plantframe.commands.asked import FINE, Refused, one_answer, plan_argument, write_json
+from plantframe.commands.screen import beside
 from plantframe.season.units import listed
 
 if TYPE_CHECKING:
@@ -79,7 +80,7 @@ def _asked_for(answers: Answers, given: argparse.Namespace) -> Iterator[tuple[st
         try:
             drawn = _drawn(answers, name)
         except TooLargeError as error:
-            sys.stderr.write(f"plantframe: {name} is left out: {error}.\n")
+            beside(f"plantframe: {name} is left out: {error}.")
             continue
         if drawn is not None:
             yield name, drawn

@@ -14,6 +14,7 @@ from plantframe.catalogue.sourced import Sourced
 from plantframe.commands.asked import FINE, Refused, one_answer, write_json
 from plantframe.commands.entry_pages import Entry, show_entry, show_here
 from plantframe.commands.figure_words import figure
+from plantframe.commands.screen import beside
 from plantframe.season.entries import entry_of
 from plantframe.season.own_plants import names_in
 from plantframe.season.units import listed, plural
@@ -172,7 +173,7 @@ def _all(kind: str) -> list[Any]:
         try:
             out.append(read[kind](name))
         except CatalogueError as error:
-            sys.stderr.write(f"plantframe: {error}\n")  # the rest of the catalogue still serves
+            beside(f"plantframe: {error}")  # the rest of the catalogue still serves
     return [entry for entry in out if entry is not None]
 
 

@@ -61,8 +61,10 @@ def main(arguments: Sequence[str] | None = None) -> int:
         status = _run(list(sys.argv[1:] if arguments is None else arguments))
         sys.stdout.flush()
     except (Refused, NoSuchPlan) as error:
+        from plantframe.commands.screen import beside
+
         text = str(error)
-        sys.stderr.write(f"plantframe: {text[:1].lower()}{text[1:]}\n")
+        beside(f"plantframe: {text[:1].lower()}{text[1:]}")
         return FAILED
     except OSError as error:
         return _not_written(error)
@@ -71,10 +73,12 @@ def main(arguments: Sequence[str] | None = None) -> int:
     except Exception as error:  # the last net: a gardener never meets a traceback
         if os.environ.get(TRACE):
             raise
-        sys.stderr.write(
+        from plantframe.commands.screen import beside
+
+        beside(
             "plantframe: something is wrong in plantframe itself "
             f"({type(error).__name__}: {error}); your files are as they were. "
-            f"With {TRACE}=1 it says where.\n"
+            f"With {TRACE}=1 it says where."
         )
         return FAILED
     return status
@@ -96,7 +100,9 @@ def _not_written(error: OSError) -> int:
     """End after an answer that could not be written, or a file that could not be used."""
     if not isinstance(error, BrokenPipeError):
         where = f"{error.filename}: " if error.filename else ""
-        sys.stderr.write(f"plantframe: {where}{(error.strerror or str(error)).lower()}.\n")
+        from plantframe.commands.screen import beside
+
+        beside(f"plantframe: {where}{(error.strerror or str(error)).lower()}.")
     if error.filename is None:
         # nobody hears what is still to be said (`| head`, a full disk): let the end be quiet
         os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import os
+import re
 import sys
 import textwrap
 from dataclasses import dataclass, field
@@ -13,6 +14,26 @@ if TYPE_CHECKING:
 
 WIDEST = 96
 NARROWEST = 40
+BOLD, NOT_BOLD = "\033[1m", "\033[0m"
+
+# Signs that steer a screen instead of standing on it: those of ISO/IEC 6429 (C0, DEL, C1) and the
+# embeddings, overrides and isolates of Unicode Standard Annex 9, which turn a line about.
+_STEERING = re.compile("[\x00-\x08\x0b-\x1f\x7f-\x9f\u202a-\u202e\u2066-\u2069]")
+
+
+def shown(text: str) -> str:
+    """The text as it may go to a screen: a sign that would steer it has a visible stand-in."""
+    return _STEERING.sub(_stand_in, text)
+
+
+def _stand_in(sign: re.Match[str]) -> str:
+    code = ord(sign[0])
+    return chr(0x2400 + code) if code < 0x20 else "\u2421" if code == 0x7F else "\ufffd"
+
+
+def beside(text: str) -> None:
+    """Write a line beside the answer, where a file made of the answer does not get it."""
+    sys.stderr.write(f"{shown(text)}\n")
 
 
 @dataclass
@@ -36,11 +57,12 @@ class Screen:
 
     def line(self, text: str = "") -> None:
         """One line as it is."""
-        self.out.write(text.rstrip() + "\n")
+        parts = re.split(r"(\033\[[01]m)", text.rstrip()) if not self.plain else [text.rstrip()]
+        self.out.write("".join(p if p in {BOLD, NOT_BOLD} else shown(p) for p in parts) + "\n")
 
     def strong(self, text: str) -> str:
         """Emphasised, where the screen can."""
-        return text if self.plain else f"\033[1m{text}\033[0m"
+        return text if self.plain else f"{BOLD}{shown(text)}{NOT_BOLD}"
 
     def heading(self, text: str) -> None:
         """A heading with an empty line before it."""

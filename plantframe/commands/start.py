@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING
 
 from plantframe.commands.asked import FINE, Refused, write_json
 from plantframe.commands.next import write_new
+from plantframe.commands.screen import beside
 from plantframe.diary.first_plan import QUESTIONS, Told, first_plan, slips_in
 
 if TYPE_CHECKING:
@@ -75,7 +76,7 @@ def run(given: argparse.Namespace, today: date) -> int:
         return FINE
     for slip in slips:
         # said beside the plan, not in it, so that what is printed can go straight into a file
-        sys.stderr.write(f"line {slip.where.line}: {slip.says}\n")
+        beside(f"line {slip.where.line}: {slip.says}")
     if given.to is None:
         sys.stdout.write(text)
         return FINE
