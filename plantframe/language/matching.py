@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING
 from plantframe.language import slots
 from plantframe.language.items import Taken, cut, minus_before, runs_on, word_at
 from plantframe.language.near import one_slip
+from plantframe.language.phrases import read_phrase
 from plantframe.language.shapes import (
     Leftover,
     Match,
@@ -32,6 +33,8 @@ SMALL = (
 )
 
 _LINKS = frozenset({"and", "or", "&", "+"})
+_ABOVE, _BELOW = frozenset({"up"}), frozenset({"buried", "down"})
+_SAME_M = 0.006  # lengths that differ by less are one length, rounded
 _MEASURE_AND_WORD = 2  # pieces of a pattern such as `{length:down} down`
 
 
@@ -46,7 +49,8 @@ def match(shape: str, phrases: Sequence[Phrase], *, strict: bool = False) -> Mat
         matching = _Matching(ordered(shape, strict), openings(shape, strict), literal_words(shape))
         for phrase in phrases:
             matching.read(phrase)
-        found = Match(tuple(matching.found), tuple(matching.left))
+        left = [one for one in matching.left if not _is_their_sum(one, matching.found)]
+        found = Match(tuple(matching.found), tuple(left))
         if len(_matched) >= MOST_KEPT:
             _matched.clear()
         _matched[key] = found
@@ -285,6 +289,21 @@ class _Matching:
                 if alone and (not bare or piece.type == "length"):
                     bare = piece.type
         return bare
+
+
+def _is_their_sum(left: Leftover, found: Sequence[Slot]) -> bool:
+    """Whether what is left says once more how long two parts are together.
+
+    `net 3 ft 6 in, 3 ft up and 6 in buried`: what is above the ground and what is below it.
+    """
+    items = read_phrase(left.text)[0]
+    whole = items[0].value if len(items) == 1 else None
+    if not isinstance(whole, Measure) or whole.dimension != "length":
+        return False
+    parts = [(slot.name, slot.value.value) for slot in found if isinstance(slot.value, Measure)]
+    above = [length for name, length in parts if name in _ABOVE]
+    below = [length for name, length in parts if name in _BELOW]
+    return any(abs(up + down - whole.value) < _SAME_M for up in above for down in below)
 
 
 def _slip_of(word: str, known: str) -> bool:

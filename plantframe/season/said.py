@@ -83,9 +83,12 @@ def _mesh_is_the_net(out: dict[str, object]) -> None:
     """What is said of the mesh is said of the net; on a fence it has its heights too."""
     if "mesh" in out:
         out.setdefault("net.mesh", out["mesh"])
-    for side in ("high", "buried"):
+    for side in ("high", "up", "buried"):
         if f"mesh.{side}" in out:
             out.setdefault(f"net.{side}", out[f"mesh.{side}"])
+    up, buried = out.pop("net.up", None), out.get("net.buried", 0.0)
+    if isinstance(up, float) and isinstance(buried, float):
+        out.setdefault("net.high", up + buried)  # what stands and what is buried is one width
 
 
 def _say_plants(frame: Frame, out: dict[str, object]) -> None:

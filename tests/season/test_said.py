@@ -45,3 +45,29 @@ def test_six_tomatoes_each_on_a_stake_of_its_own_want_six_stakes() -> None:
     frames = Season(plan, TODAY).frames
     assert frames["Love Apples"].figure("posts.count") == 6
     assert frames["Two More"].figure("posts.count") == 2
+
+
+@pytest.mark.parametrize(
+    "typed",
+    [
+        "net 3 ft 6 in, mesh 1 in, 3 ft up and 6 in buried",
+        "net mesh 1 in, 3 ft up, 6 in buried",
+        "mesh 1 in, 3 ft up and 6 in buried",
+        "mesh 1 in, 3 ft 6 in high, 6 in buried",
+    ],
+)
+def test_mesh_that_stands_and_is_buried_is_as_wide_as_both_together(typed: str) -> None:
+    # Arizona Cooperative Extension, Fencing your garden: 3 ft high and 6 in or more buried
+    text = f"garden Fold End, 2027\nfence Rabbit Fence, animal fence\n  {typed}\n"
+    reading = read_input(text)
+    plan, slips = build(reading, TODAY)
+    assert not [one.says for one in (*reading.mistakes, *slips) if one.name != "no-place"]
+    frame = Season(plan, TODAY).frames["Rabbit Fence"]
+    assert frame.figure("net.high") == pytest.approx(42 * 0.0254)
+    assert frame.figure("net.buried") == pytest.approx(6 * 0.0254)
+
+
+def test_a_width_that_is_not_its_parts_together_is_asked_about() -> None:
+    line = "  net 4 ft, mesh 1 in, 3 ft up and 6 in buried\n"
+    text = f"garden Fold End, 2027\nfence Rabbit Fence, animal fence\n{line}"
+    assert "which-length" in {one.name for one in read_input(text).mistakes}

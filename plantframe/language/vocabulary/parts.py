@@ -92,7 +92,8 @@ fact(
 )
 fact(
     "net",
-    "{count} of?, {size}, {length:high} high/tall/up, {length:wide} wide, {length:long} long, "
+    "{count} of?, {size}, {length:high} high/tall, {length:up} up, {length:wide} wide, "
+    "{length:long} long, "
     "mesh {length:mesh}, {length:mesh} mesh/squares, from {length:start} up?, "
     "{length:buried} buried, {count:widths} widths tied?, {tied|taut|loose:hung}*, or_less, "
     "{stuff:made}*",
@@ -104,7 +105,8 @@ fact(
 )
 fact(
     "mesh",
-    "{length} squares?, or_less, {size}, {length:high} high/tall, {length:buried} buried, "
+    "{length} squares?, or_less, {size}, {length:high} high/tall, {length:up} up, "
+    "{length:buried} buried, "
     "{sides and roof|sides|roof:where}, {tied|taut|loose:hung}*, {stuff:made}*",
     blocks=BUILT,
     help="How wide the openings are.",
