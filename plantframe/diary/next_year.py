@@ -22,7 +22,7 @@ from plantframe.season.units import day as shown
 from plantframe.season.units import listed
 
 if TYPE_CHECKING:
-    from collections.abc import Iterable, Sequence
+    from collections.abc import Iterable, Iterator, Sequence
 
     from plantframe.language.blocks import Block, Fact, Text
     from plantframe.language.files import Reading
@@ -37,7 +37,7 @@ DIARY: Final = frozenset({"log", "note"})
 # Facts that belong to one season, not to the thing.
 OF_A_SEASON: Final = frozenset(
     {"ready by", "take down", "done", "move", "skip", "ok", "sow", "plant out", "away"}
-    | {"lines marked", "had", "built", "step"}
+    | {"lines marked", "had", "built", "step", "stood in"}
 )
 # Parts of a `grow` line that are over once the plant is in.
 _OVER = re.compile(
@@ -161,6 +161,8 @@ def _block(block: Block, text: Text, season: Season, *, history: bool) -> list[s
             return []
         lines = [
             *_kept_lines(block, text, frame.plantings),
+            *_stood(block, season),
+            *_own_had(block),
             *_rounds_done(season.frames[frame.name], season),
         ]
         built = next((fact for fact in block.facts if fact.word == "built"), None)
@@ -179,6 +181,20 @@ def _block(block: Block, text: Text, season: Season, *, history: bool) -> list[s
         thing = season.plan.things.get(block.name or block.word)
         return _kept_lines(block, text, thing.plantings if thing else ())
     return []
+
+
+def _stood(block: Block, season: Season) -> Iterator[str]:
+    """The beds it stood in before; a move without its year was this season's."""
+    for fact in block.facts:
+        if fact.word != "stood in" or fact.where.line == block.where.line:
+            continue
+        line = fact.where.typed.rstrip()
+        dated = any(slot.name in {"year", "date"} for slot in fact.slots)
+        bed = fact.slot("bed")
+        if not dated and bed is not None:
+            remark = f" ({fact.remark})" if fact.remark else ""
+            line = f"  moved from {bed.value} in {_this_year(season)}{remark}"
+        yield line
 
 
 def _rounds_done(frame: WorkedFrame, season: Season) -> list[str]:

@@ -7,14 +7,17 @@ from types import MappingProxyType
 from typing import TYPE_CHECKING
 
 from plantframe.language.edits import rewrite
+from plantframe.language.spots import Spot as TypedSpot
 from plantframe.language.values import Measure
 from plantframe.plan import names as naming
 from plantframe.plan import words
 from plantframe.plan.dates import Dated
 from plantframe.plan.plantings import plantings_of
-from plantframe.plan.things import Frame
+from plantframe.plan.things import Frame, Stood
 
 if TYPE_CHECKING:
+    from collections.abc import Iterator
+
     from plantframe.language.reader import Block, Fact
     from plantframe.plan.site import Site
 
@@ -63,7 +66,31 @@ def frame_of(site: Site, block: Block) -> Frame:
         marks,
         site.had(facts),
         block,
+        tuple(one for fact in facts if fact.word == "stood in" for one in _stood(site, fact)),
     )
+
+
+def _stood(site: Site, fact: Fact) -> Iterator[Stood]:
+    """The bed that a frame stood in or was moved from; one that is gone tells nothing here."""
+    slot = fact.slot("bed")
+    if slot is None:
+        return
+    typed = TypedSpot("in", str(slot.value), text=slot.text)
+    bed = site.names.find(typed.name) or ""
+    if not bed and site.names.near(typed.name):
+        naming.spot(typed, fact.place(slot), site.names, site.slips)  # a slip of its name
+    if not bed:
+        return
+    years = [year for one in fact.slots for year in site.years(one.value)]
+    moved = not fact.text.lower().startswith("stood")
+    if not moved:
+        yield from (Stood(bed, year, year, moved=False) for year in years)
+        if not years:
+            yield Stood(bed, 0, site.season.years[0] - 1, moved=True)
+        return
+    dated = site.dated(fact, "date")
+    first = years[0] if years else dated.day.year if dated else site.season.years[0]
+    yield Stood(bed, 0, first - 1, moved=True)
 
 
 def _built_year(site: Site, built: Fact | None) -> int | None:

@@ -132,6 +132,16 @@ class Grown:
 
 
 @frozen
+class Stood:
+    """A bed that a frame stood in before: from one year to another, 0 and 9999 where not said."""
+
+    bed: str
+    first: int
+    last: int
+    moved: bool
+
+
+@frozen
 class SetAside:
     """A warning the gardener has set aside, in the block it concerns."""
 
@@ -301,6 +311,8 @@ class Frame:
     kind       the catalogue entry it is, "" where unknown or of the gardener's own design
     facts      fact word -> the facts of that word, as read
     built      it stands already, since that year
+    had        what it bore itself, in whichever bed it stood
+    stood      the beds it stood in before
     """
 
     word: str
@@ -324,6 +336,20 @@ class Frame:
     marks: tuple[Mark, ...]
     had: tuple[Grown, ...]
     block: Block
+    stood: tuple[Stood, ...] = ()
+
+    def bed_in(self, year: int) -> str:
+        """The bed it stood in in a year before, "" where the plan does not tell.
+
+        A frame is moved before it is sown at, so the crop of the year of a move is the new bed's.
+        """
+        for one in self.stood:
+            if one.first <= year <= one.last:
+                return one.bed
+        since = max((one.last for one in self.stood if one.moved), default=None)
+        if since is None or year <= since:
+            return ""
+        return next((one.thing for one in self.spots if one.relation in INSIDE), "")
 
     def fact(self, word: str) -> Fact | None:
         """The first fact of that word."""

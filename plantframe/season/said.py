@@ -30,6 +30,7 @@ APART = frozenset(
     "take down",
     "lines marked",
     "stays up",
+    "stood in",
 }
 
 

@@ -175,11 +175,12 @@ class Season:
             name: list(bed.had) for name, bed in self.plan.beds.items()
         }
         for frame in self.plan.frames.values():
-            inside = {spot.thing for spot in frame.spots if spot.relation in INSIDE}
-            for bed in inside if frame.had else ():
-                gathered.setdefault(bed, []).extend(frame.had)
-        for name, grown in self.plan.history.items():
-            gathered.setdefault(name, []).extend(grown)
+            # wear goes with the frame, rotation with the bed it stood in at the time
+            for grown in frame.had:
+                if bed := frame.bed_in(grown.year):
+                    gathered.setdefault(bed, []).append(grown)
+        for name, before in self.plan.history.items():
+            gathered.setdefault(name, []).extend(before)
         return {name: _once_a_year(grown) for name, grown in gathered.items()}
 
 

@@ -32,6 +32,16 @@ fact(
     alone=True,
 )
 fact(
+    "stood in",
+    "{name:bed}, in? {year}*, on? {date}",
+    blocks=BUILT,
+    help="The bed it stood in before, and in which years; `moved from` with the year of the move. "
+    "What it had then is counted to that bed.",
+    example="stood in Low Bed in 2026",
+    also="moved from, stood before in, came from",
+    repeats=True,
+)
+fact(
     "stays up",
     "for? {years}, {all year|for years|for good|always:long}",
     blocks=BUILT,
