@@ -22,9 +22,7 @@ if TYPE_CHECKING:
     from plantframe.season.season import Season
     from plantframe.season.units import Shown
 
-# Times the other's (common practice, no source). Sweet peas among runner beans, 3.7 times their
-# weight, are old friends.
-WEIGHT, HEIGHT = 4.0, 2.0
+WEIGHT, HEIGHT = 3.0, 2.0  # times the other's (common practice, no source)
 TURN = timedelta(days=45)  # sown so far apart, the first crop is over as the second fills out
 BY_ITSELF = frozenset({"twines", "tendrils", "leaf stalks", "clings"})
 

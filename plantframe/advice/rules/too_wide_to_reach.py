@@ -58,7 +58,7 @@ class Facts:
         """silent, note or warn."""
         ease, most = (EASE_M, ONE_SIDE_M) if self.sides == 1 else (EASE_TWO_M, TWO_SIDES_M)
         if self.wide_m > most + HAIR_M:
-            return "warn" if self.deep else "note"
+            return "warn"
         return "note" if self.deep and self.wide_m > ease + HAIR_M else "silent"
 
 
