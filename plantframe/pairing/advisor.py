@@ -13,10 +13,11 @@ from plantframe.pairing import judging, supports, turns
 from plantframe.pairing.amounts import amounts
 from plantframe.pairing.border import for_border
 from plantframe.pairing.climber import Climber
-from plantframe.pairing.matches import QUESTIONS, Matches, Pairing, Reject, Turn
+from plantframe.pairing.matches import RULED_OUT_BY, Matches, Pairing, Reject, Turn
 from plantframe.pairing.pair import Pair
 from plantframe.pairing.trials import Judged, judge
 from plantframe.pairing.tying import meant_for
+from plantframe.season import wild
 from plantframe.season.entries import entry_of
 from plantframe.season.own_plants import names_in
 from plantframe.season.told import sentence, told
@@ -117,6 +118,8 @@ def is_back_in(season: Season, plant: str, frame: str) -> bool:
     names = names_in(season.plan, plant)
     support, entry = supports.of_frame(season, frame), entry_of(names[0] if names else None)
     if support is None or entry is None:
+        return False
+    if wild.barred(entry, season.plan.garden.region):
         return False
     pair = Pair(_climber(entry, support), support)
     return judging.ruled_out(judging.reasons(pair)) is None
@@ -267,7 +270,7 @@ def _matches(asked: str, judged: Iterable[Judged], remarks: tuple[str, ...]) -> 
         (one.came_to for one in everything if isinstance(one.came_to, Reject)),
         key=lambda one: (
             not one.frame,
-            QUESTIONS.index(one.because),
+            RULED_OUT_BY.index(one.because),
             one.frame,
             one.kind,
             one.plant,
@@ -284,7 +287,8 @@ def _matches(asked: str, judged: Iterable[Judged], remarks: tuple[str, ...]) -> 
 def _how_far(judged: Judged) -> int:
     """How many questions a reject passed before one ruled it out."""
     came_to = judged.came_to
-    return QUESTIONS.index(came_to.because) if isinstance(came_to, Reject) else len(QUESTIONS)
+    index = RULED_OUT_BY.index
+    return index(came_to.because) if isinstance(came_to, Reject) else len(RULED_OUT_BY)
 
 
 # -- remarks ----------------------------------------------------------------------------------

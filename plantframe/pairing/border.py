@@ -9,11 +9,12 @@ from plantframe.catalogue import reading as catalogue
 from plantframe.pairing.cautions import cautions
 from plantframe.pairing.climber import Climber
 from plantframe.pairing.light import lighting
-from plantframe.pairing.matches import OUT, VERDICTS, Matches, Pairing, Reject
+from plantframe.pairing.matches import BARRED, OUT, VERDICTS, Matches, Pairing, Reject
 from plantframe.pairing.pair import Pair, fair, good
 from plantframe.pairing.supports import Support
 from plantframe.pairing.upkeep import upkeeping
 from plantframe.pairing.wording import capital
+from plantframe.season import wild
 from plantframe.season.entries import entry_of
 from plantframe.season.plantings import as_range
 from plantframe.season.told import sentence
@@ -57,6 +58,9 @@ def for_border(season: Season, bed: Bed) -> Matches:
     rejected = []
     for entry in _flowers(season):
         if entry.name in known:
+            continue
+        if says := wild.barred(entry, season.plan.garden.region):
+            rejected.append(Reject(entry.name, "", bed.name, BARRED, says))
             continue
         pair = Pair(Climber(entry, entry.name), support)
         reasons = tuple(_reasons(pair, neighbours))

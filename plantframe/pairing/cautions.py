@@ -6,6 +6,7 @@ from typing import TYPE_CHECKING
 
 from plantframe.pairing.climber import word
 from plantframe.pairing.wording import capital
+from plantframe.season import wild
 from plantframe.season.entries import entry_of
 from plantframe.season.plantings import as_range
 from plantframe.season.units import listed, times, two_figures
@@ -129,17 +130,20 @@ def _harm(pair: Pair, harm: Harm) -> str:
 
 def _wild(pair: Pair) -> Iterator[str]:
     """Where it runs wild: here, elsewhere only, or not known."""
-    found = [harm for harm in pair.climber.entry.harm if harm.kind == "invasive"]
-    if not found:
-        return
-    region = pair.support.garden.region.strip().lower()
-    places = list(dict.fromkeys(place for harm in found for place in harm.where))
-    near = [one for one in places if region and (region in one.lower() or one.lower() in region)]
+    lists, region = wild.lists_of(pair.climber.entry), pair.support.garden.region
+    places = list(dict.fromkeys(place for one in lists for place in one.where))
+    nearest: dict[str, str] = {}  # of each list the part that is closest to home
+    for harm, part in wild.here(lists, region):
+        nearest.setdefault(harm.what, part)
+    near = list(dict.fromkeys(nearest.values()))
+    barred = list(dict.fromkeys(part for one in lists if wild.bars(one) for part in one.where))
     if near:
         yield f"It runs wild in {listed(near)}, where you are: choose another plant."
-    elif not region or not places:
+    elif lists and (not region or not places):
         where = f"in {listed(places)}" if places else "in places"
         yield f"It runs wild {where}. Look it up for where you are."
+    elif barred:
+        yield f"It is not to be planted in {listed(barred)}. Look it up for where you are."
 
 
 def _wall(pair: Pair) -> Iterator[str]:

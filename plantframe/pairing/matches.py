@@ -14,6 +14,10 @@ if TYPE_CHECKING:
 # In the order in which they are asked, which is also the order in which they rank.
 QUESTIONS = ("hold", "carry", "reach", "outlast", "light", "upkeep")
 
+# A plant that is not to be planted here at all is ruled out before any of them is asked.
+BARRED = "barred"
+RULED_OUT_BY = (BARRED, *QUESTIONS)
+
 # What a plan would be warned of knocks a pairing out; what it would be told as a note is fair.
 GOOD, FAIR, OUT = "good", "fair", "knocked out"
 VERDICTS = (GOOD, FAIR, OUT)
@@ -58,7 +62,7 @@ class Pairing:
 class Reject:
     """A plant and a support that do not go together.
 
-    because      the question that knocked it out
+    because      the question that knocked it out, or "barred": not to be planted here
     says         the one fact, in a sentence
     back_in      the change that lets it back in, in words; "" where none is known
     candidates   the same change as edits of the plan, the best first, where the frame is in it

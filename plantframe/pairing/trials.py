@@ -8,13 +8,17 @@ from plantframe.frozen import frozen, replace
 from plantframe.language.edits import Edit, LineChange
 from plantframe.pairing import changes, judging
 from plantframe.pairing.cautions import already_there, cautions, is_tired
-from plantframe.pairing.matches import Pairing, Reject
+from plantframe.pairing.matches import BARRED, Pairing, Reject
 from plantframe.pairing.pair import Pair, fair
 from plantframe.pairing.wording import uncapital
+from plantframe.season import wild
 
 if TYPE_CHECKING:
     from plantframe.pairing.matches import Reason
     from plantframe.season.season import Season
+
+
+_ANOTHER = "another plant"
 
 
 @frozen
@@ -32,6 +36,10 @@ def judge(pair: Pair, season: Season | None, *, tried: bool = True) -> Judged:
     tried   False leaves the looking and the cautions out, where only the verdict is wanted
     """
     climber, support = pair.climber, pair.support
+    if says := wild.barred(climber.entry, support.garden.region):
+        return Judged(
+            pair, Reject(climber.name, support.name, support.kind, BARRED, says, _ANOTHER), None
+        )
     answers = judging.reasons(pair)
     ruled_out = judging.ruled_out(answers)
     if ruled_out is not None and pair.suited is not None and not support.in_plan:

@@ -29,6 +29,32 @@ def test_where_a_plant_runs_wild_is_told_by_the_region() -> None:
     assert "runs wild" not in elsewhere
 
 
+def test_a_plant_that_is_not_to_be_planted_is_ruled_out_of_every_frame_with_that_fact() -> None:
+    # European Union, list of invasive alien species of Union concern (EPPO Reporting Service 2022)
+    for region in ("", "  region Germany\n", "  region Vermont\n"):
+        found = for_plant(season_of(f"{START}{region}"), "Oriental bittersweet")
+        assert not found.ranked
+        assert {one.because for one in found.rejected} == {"barred"}
+        assert all("not to be planted" in one.says for one in found.rejected)
+        assert "European Union" in found.rejected[0].says
+
+
+def test_a_plant_barred_in_one_state_is_refused_there_and_elsewhere_told_of() -> None:
+    # Forest Service, 2002: its sale is prohibited in Illinois
+    there = for_plant(season_of(f"{START}  region Illinois\n"), "Japanese honeysuckle")
+    assert not there.ranked
+    assert "not to be planted in Illinois" in there.rejected[0].says
+    elsewhere = for_plant(season_of(f"{START}  region Norway\n"), "Japanese honeysuckle")
+    assert elsewhere.ranked
+    told = "\n".join(line for one in elsewhere.ranked for line in one.cautions)
+    assert "not to be planted in Illinois" in told
+
+
+def test_a_list_that_speaks_of_the_wild_only_bars_no_garden() -> None:
+    found = for_plant(season_of(f"{START}  region England\n"), "Virginia creeper")
+    assert found.ranked
+
+
 def test_melons_want_slings() -> None:
     assert "sling" in lines("melon", "string drops")
 

@@ -11,9 +11,9 @@ from plantframe.advice.climbers import opening, word
 from plantframe.advice.edits import swap
 from plantframe.advice.findings import Finding, Rule, Words
 from plantframe.advice.mentions import moved_to, task_day
-from plantframe.advice.regions import lies_in
 from plantframe.advice.seasons import turned, within
 from plantframe.frozen import frozen
+from plantframe.season.regions import lies_in
 from plantframe.season.units import MONTHS, day
 
 if TYPE_CHECKING:

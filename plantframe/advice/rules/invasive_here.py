@@ -2,14 +2,14 @@
 
 from __future__ import annotations
 
-import re
 from typing import TYPE_CHECKING
 
 from plantframe.advice.climbers import meant, opening
 from plantframe.advice.findings import Finding, Rule, Words
 from plantframe.advice.mentions import place_of
-from plantframe.advice.regions import lies_in, may_lie_in
 from plantframe.frozen import frozen
+from plantframe.season import wild
+from plantframe.season.regions import may_lie_in
 
 if TYPE_CHECKING:
     from collections.abc import Iterable
@@ -19,9 +19,6 @@ if TYPE_CHECKING:
     from plantframe.season.plantings import WorkedPlanting
     from plantframe.season.season import Season
     from plantframe.season.units import Shown
-
-# A list that leaves the garden itself out, or speaks of some part of a country only.
-MILD = re.compile(r"\b(in the wild|some states|may be|in parts)\b")
 
 
 @frozen
@@ -41,10 +38,8 @@ def check(planting: WorkedPlanting, season: Season) -> Iterable[Finding]:
     garden = season.plan.garden
     lists = _lists(planting)
     if garden.region:
-        here = [(one, part) for one in lists for part in one.where if lies_in(garden.region, part)]
-        # the gravest of several, and of equals the nearest to home
-        for harm, part in sorted(here, key=lambda pair: bool(MILD.search(pair[0].what)))[:1]:
-            level = "note" if MILD.search(harm.what) else "warn"
+        for harm, part in wild.here(lists, garden.region)[:1]:
+            level = "note" if wild.is_mild(harm) else "warn"
             yield _finding(planting, season, level, harm, part)
         return
     hard = [one for one in lists if _can_be_here(one, garden)]
@@ -55,16 +50,13 @@ def check(planting: WorkedPlanting, season: Season) -> Iterable[Finding]:
 def _lists(planting: WorkedPlanting) -> list[Harm]:
     """Printed lists only, and only where every plant the name can mean is on one."""
     entries = meant(planting)
-    found = [
-        [one for one in entry.harm if one.kind == "invasive" and one.basis == "published"]
-        for entry in entries
-    ]
-    return found[0] if found and all(found) else []
+    found = [wild.printed_lists(entry) for entry in entries]
+    return list(found[0]) if found and all(found) else []
 
 
 def _can_be_here(harm: Harm, garden: Garden) -> bool:
     """The answer would be a warning, and the garden can lie there by its degrees."""
-    if MILD.search(harm.what):
+    if wild.is_mild(harm):
         return False
     return any(
         may_lie_in(garden.latitude, garden.longitude, part)

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from plantframe.advice.regions import lies_in, may_lie_in
+from plantframe.season.regions import lies_in, may_lie_in
 
 INSIDE = [
     ("Vermont", "Vermont"),
