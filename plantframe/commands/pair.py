@@ -8,10 +8,10 @@ from typing import TYPE_CHECKING, Any
 
 from plantframe.answers.offers import ways_back_in
 from plantframe.commands.asked import FINE, Refused, one_answer, plan_argument, write_json
-from plantframe.frozen import frozen
+from plantframe.frozen import frozen, replace
 from plantframe.pairing import advisor
 from plantframe.pairing.border import PROPS
-from plantframe.pairing.matches import FAIR, QUESTIONS
+from plantframe.pairing.matches import BARRED, FAIR, QUESTIONS
 from plantframe.season.units import listed
 
 if TYPE_CHECKING:
@@ -138,20 +138,31 @@ def show(answers: Answers | None, asking: Asking, screen: Screen) -> None:
     _turns(matches, screen)
     if matches.rejected:
         screen.heading("Ruled out")
-        usual = Counter(_instead(reject) for reject in matches.rejected).most_common(1)[0]
-        shared = usual[0] if usual[1] >= SHARED else ""
-        doubts = _doubt_of_all(matches.rejected)
-        alike: dict[tuple[str, ...], list[Reject]] = {}
-        for reject in matches.rejected:
-            alike.setdefault(_fact_of(reject), []).append(reject)
-        for first, *others in alike.values():
-            _reject(answers, matches, first, screen, shared, doubts)
-            if others:
-                _so_too(first, others, screen)
-        if doubts:
-            screen.wrapped(doubts, "")
-        if shared:
-            screen.wrapped(f"In their place: {shared.removesuffix(' instead')}.", "")
+        _ruled_out(answers, matches, screen)
+
+
+def _ruled_out(answers: Answers | None, matches: Matches, screen: Screen) -> None:
+    """The rejects: what is not to be planted at all, then those of a frame, what is alike once."""
+    for says in dict.fromkeys(one.says for one in matches.rejected if one.because == BARRED):
+        screen.wrapped(f"- {says}", "", "  ")
+    rejected = tuple(one for one in matches.rejected if one.because != BARRED)
+    if not rejected:
+        return
+    matches = replace(matches, rejected=rejected)
+    usual = Counter(_instead(reject) for reject in rejected).most_common(1)[0]
+    shared = usual[0] if usual[1] >= SHARED else ""
+    doubts = _doubt_of_all(rejected)
+    alike: dict[tuple[str, ...], list[Reject]] = {}
+    for reject in rejected:
+        alike.setdefault(_fact_of(reject), []).append(reject)
+    for first, *others in alike.values():
+        _reject(answers, matches, first, screen, shared, doubts)
+        if others:
+            _so_too(first, others, screen)
+    if doubts:
+        screen.wrapped(doubts, "")
+    if shared:
+        screen.wrapped(f"In their place: {shared.removesuffix(' instead')}.", "")
 
 
 def _called(matches: Matches, pairing: Pairing | Reject) -> str:

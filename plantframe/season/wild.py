@@ -56,8 +56,8 @@ def barred(entry: Plant, region: str) -> str:
     lists = [one for one in lists_of(entry) if bars(one)]
     led = entry.training
     if led is not None and led.kind == "none" and _BARS.search(led.how.lower()):
-        told = "; ".join(f"in {listed(one.where)} {_said(one)}" for one in lists)
-        return f"{name} is not to be planted{f': it is {told}' if told else ''}."
+        told = "; ".join(f"{listed(one.where)}, {_said(one)}" for one in lists)
+        return f"{name} is not to be planted{f': {told}' if told else ''}."
     for harm, part in here(lists, region):
         return f"{name} is not to be planted in {part}: print has it as {_said(harm)}."
     return ""

@@ -51,3 +51,12 @@ def test_one_fact_that_rules_out_many_plants_is_told_of_the_first_and_the_others
     named = others.partition("So too: ")[2].partition(".")[0]
     assert "morning glory" in named
     assert "morning glory:" not in first
+
+
+def test_a_plant_that_is_not_to_be_planted_is_told_once_and_no_frame_is_named_for_it(
+    capsys: pytest.CaptureFixture[str],
+) -> None:
+    told = printed(capsys, "--plant", "Oriental bittersweet")
+    assert "1. " not in told
+    assert told.count("is not to be planted") == 1
+    assert "lattice" not in told
