@@ -47,7 +47,7 @@ def name_of(declared: BlockWord, found: Sequence[Phrase]) -> tuple[str, list[Phr
         return ("", after) if placed else (text, list(found[1:]))
     if not declared.named:
         return "", after
-    cut = _cut(declared.word, rest)
+    cut = _cut(declared, rest)
     before, tail = rest.items[:cut], replace(rest, items=rest.items[cut:])
     name = first.text[before[0].at : before[-1].end] if before else ""
     if not before and declared.word == "garden":
@@ -57,9 +57,9 @@ def name_of(declared: BlockWord, found: Sequence[Phrase]) -> tuple[str, list[Phr
     return " ".join(plain.split()), more
 
 
-def _cut(word: str, rest: Phrase) -> int:
+def _cut(declared: BlockWord, rest: Phrase) -> int:
     """Where the name ends: before a garden's year, a size, a task's date, or after a colon."""
-    last = rest.items[-1].value
+    word, last = declared.word, rest.items[-1].value
     if word == "garden":
         year = isinstance(last, Season) or (isinstance(last, Number) and 1900 <= last.value <= 2100)
         return len(rest.items) - year
@@ -67,6 +67,8 @@ def _cut(word: str, rest: Phrase) -> int:
         value = rest.items[place].value
         if word != "task" and _measures(value):
             return place  # `bed Long Bed 4 ft x 8 ft`
+        if "{size}" in declared.shape and value is last and isinstance(value, Size):
+            return place  # `bed Long Bed 4x8`: a size whose unit is asked for
         if word == "task" and place + 1 == len(rest.items) and isinstance(value, Day | Slashed):
             return place  # `start tomatoes 20 March`
         if not isinstance(value, Word):

@@ -14,7 +14,7 @@ from plantframe.language.mistakes import Mistake, Where
 from plantframe.language.near import MOST, near_words, one_slip
 from plantframe.language.phrases import phrase
 from plantframe.language.shapes import literal_words, patterns
-from plantframe.language.values import Measure
+from plantframe.language.values import Measure, Size
 
 if TYPE_CHECKING:
     from collections.abc import Iterable, Sequence
@@ -177,6 +177,7 @@ class Slips:
             elif not (
                 ("of?" in shape and self.count_or_size(one.text, place))
                 or ("{section}" in shape and self.bare_section(one.text, place))
+                or ("{size}" in shape and self.bare_size(one, place))
                 or self.another_plant(one.text, shape, place)
                 or self.inches_or_in(one.text, place)
                 or self.which_length(one, shape, filled, place)
@@ -255,6 +256,24 @@ class Slips:
             return False
         edit = rewrite(where, text, f"{text} mm")
         self.say("no-unit", where, (edit,), figure=text, units="mm", likely="")
+        return True
+
+    def bare_size(self, left: Leftover, where: Where) -> bool:
+        """Ask what the two sides of a bed, a net or a frame are in: `4x8`."""
+        items = phrase(left.text, left.column).items
+        value = items[0].value
+        if len(items) != 1 or not isinstance(value, Size) or not value.bare or len(value.sides) > 2:
+            return False
+        imperial, metric = self.units_here(where.line)
+        if imperial == metric:
+            choices, said = ["ft", "m"], ""
+        elif imperial:
+            choices, said = ["ft", "in"], "The other lengths here are in feet and inches."
+        else:
+            choices, said = ["m", "cm"], "The other lengths here are metric."
+        edits = [rewrite(where, left.text, f"{left.text} {unit}") for unit in choices]
+        units = " or ".join(choices)
+        self.say("no-unit", where, edits, figure=left.text, units=units, likely=said)
         return True
 
     def bad_figure(self, left: Leftover, where: Where) -> None:

@@ -355,6 +355,22 @@ CASES = [
         ("  posts 75 x 75 mm, 2.4 m, 45 cm down",),
     ),
     Case(
+        "no-unit",
+        f"{GARDEN}bed South Patch 4x8\n",
+        7,
+        17,
+        ("4x8 what, ft or in?", "in feet and inches", "Not used until you say."),
+        ("bed South Patch 4x8 ft", "bed South Patch 4x8 in"),
+    ),
+    Case(
+        "no-unit",
+        "garden Quarry Row, 2027\n  frost none\nbed East Patch, 1.2 by 7.5\n",
+        3,
+        17,
+        ("1.2 by 7.5 what, ft or m?",),
+        ("bed East Patch, 1.2 by 7.5 ft", "bed East Patch, 1.2 by 7.5 m"),
+    ),
+    Case(
         "plant-alone",
         f"{NET}  runner bean 'Sky High', 8 plants\n",
         8,

@@ -47,7 +47,7 @@ fact(
     blocks=BUILT,
     help="That it stays, and for how many years it is wanted.",
     example="stays up 15 years",
-    also="wanted for, stands for",
+    also="wanted for, stands for, stands",
     alone=True,
 )
 fact(

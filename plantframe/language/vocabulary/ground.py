@@ -24,10 +24,11 @@ fact(
 )
 fact(
     "eaves",
-    "{length}, overhang {length:overhang}, {length:overhang} out/overhang",
+    "at? {length} high/up?, overhang {length:overhang}, {length:overhang} out/overhang",
     blocks="wall house",
     help="How high the eaves are, and how far they come out.",
     example="eaves 3.1 m",
+    also="gutter, gutters",
 )
 fact(
     "painted",

@@ -59,7 +59,8 @@ fact(
     also="stake",
 )
 _STICK = (
-    "{count} of?, {section}, {length} long?, {halved|lapped|side by side|butted:joint}, "
+    "{count} of?, {section}, {length} long?, "
+    "{halved|lapped|overlapped|overlapping|side by side|butted:joint}, "
     "{flat|on the flat|on edge:lie}, {length:up} up/high, at {length:up}, {none:none}, "
     "{along the tops|all round:where}, {stuff:wood}*"
 )
@@ -74,7 +75,8 @@ fact(
 fact(
     "rails",
     "{count} of?, {section}, {length} long?, at {length:heights}*, {length:apart} apart, "
-    "every/each {length:apart}, {halved|lapped|side by side|butted:joint}, "
+    "every/each {length:apart}, "
+    "{halved|lapped|overlapped|overlapping|side by side|butted:joint}, "
     "{flat|on the flat|on edge:lie}, "
     "{along the tops|all round:where}, {stuff:wood}*",
     blocks=BUILT,
@@ -95,7 +97,8 @@ fact(
     "{count} of?, {size}, {length:high} high/tall, {length:up} up, {length:wide} wide, "
     "{length:long} long, "
     "mesh {length:mesh}, {length:mesh} mesh/squares, from {length:start} up?, "
-    "{length:buried} buried, {count:widths} widths tied?, {tied|taut|loose:hung}*, or_less, "
+    "{length:buried} buried, {count:widths} widths tied?, "
+    "{tied|taut|loose|loosely|draped|thrown over|laid over:hung}*, or_less, "
     "{stuff:made}*",
     blocks=BUILT,
     help="The net: height by length, its mesh, and whether two widths are tied into one.",
@@ -107,7 +110,8 @@ fact(
     "mesh",
     "{length} squares?, or_less, {size}, {length:high} high/tall, {length:up} up, "
     "{length:buried} buried, "
-    "{sides and roof|sides|roof:where}, {tied|taut|loose:hung}*, {stuff:made}*",
+    "{sides and roof|sides|roof:where}, "
+    "{tied|taut|loose|loosely|draped|thrown over|laid over:hung}*, {stuff:made}*",
     blocks=BUILT,
     help="How wide the openings are.",
     example="mesh 15 cm",
