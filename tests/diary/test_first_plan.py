@@ -84,3 +84,13 @@ def test_without_a_year_it_is_for_the_next_season_there_is_time_for(
     text = first_plan(Told(name="Hill", place=place), today)
     assert text.startswith(f"garden Hill, {year}\n")
     assert ("November" in text) == ("S" in place)
+
+
+@pytest.mark.parametrize(
+    "bed", ["South patch 4x8", "East 1.2 x 7.5", "Long Bed, 4x8", "Herb 4 by 8"]
+)
+def test_a_bed_whose_unit_was_not_said_is_asked_for_it(bed: str) -> None:
+    text = first_plan(Told("Elm Yard", beds=(bed, "Bed 3", "Low Bed, 4 ft x 8 ft")), TODAY)
+    assert [(one.name, one.where.typed) for one in slips_in(text, TODAY)] == [
+        ("no-unit", f"bed {bed}")
+    ]
