@@ -17,6 +17,11 @@ if TYPE_CHECKING:
 ROUND = frozenset({"poles", "hoops"})
 # Slots whose words may be several: `feet chained, pegged`.
 SEVERAL = frozenset({"how", "which", "hung", "held", "foot", "made"})
+# Several words for one thing, by slot: the sums know the first.
+SAME = {
+    "joint": {"overlapped": "lapped", "overlapping": "lapped"},
+    "hung": dict.fromkeys(("loosely", "draped", "thrown over", "laid over"), "loose"),
+}
 # Facts of which a length is one part among others.
 OF_SEVERAL_PARTS = frozenset(
     {"posts", "poles", "stakes", "end posts", "bar", "rails", "bays", "hooks"}
@@ -117,6 +122,8 @@ def _take(word: str, fact: Fact, garden: Garden, out: dict[str, object]) -> list
     words: list[str] = []
     for slot in fact.slots:
         value = slot.value
+        if isinstance(value, str):
+            value = SAME.get(slot.name, {}).get(value, value)
         if isinstance(value, Section):
             _take_section(word, value, garden, out)
         elif isinstance(value, Measure) and slot.name == "heights":
@@ -149,6 +156,8 @@ def _take_section(word: str, section: Section, garden: Garden, out: dict[str, ob
 def _plain(slot: Slot) -> object | None:
     """A slot's value as the sums take it: a figure, a word, the sides of a size."""
     value = slot.value
+    if isinstance(value, str):
+        value = SAME.get(slot.name, {}).get(value, value)
     if isinstance(value, Size):
         return _sides(value)
     if isinstance(value, Span):

@@ -21,6 +21,7 @@ if TYPE_CHECKING:
 
 FINE_M = 0.005  # at full stretch, as household fruit nets must be where the law speaks of them
 LOOSE_M = 0.010  # a finger goes through, and so does a head
+TAUT = frozenset({"tied", "taut"})
 # Where household fruit nets must be that fine (from memory: state rules of 2021 and after).
 LAW = re.compile(r"\b(victoria|act|australian capital territory|canberra)\b", re.IGNORECASE)
 
@@ -89,9 +90,11 @@ def _ways_out(fact: Fact, facts: Facts) -> Iterable[Edit]:
     if facts.law:
         yield rewrite(fact, {"mesh": "5 mm"})
         return
-    slot = next((slot for slot in fact.slots if slot.name == "hung" and slot.text == "loose"), None)
+    slot = next(
+        (slot for slot in fact.slots if slot.name == "hung" and slot.text not in TAUT), None
+    )
     if slot is not None:
-        yield swap(fact, "loose", "taut")
+        yield swap(fact, slot.text, "taut")
 
 
 def words(facts: Facts, shown: Shown) -> Words:

@@ -104,15 +104,22 @@ def _bed(bed: Bed, season: Season) -> Iterable[Finding]:
     raised = bool(bed.raised_m)
     behind = _solid(bed.name, season) if raised else ""
     facts = Facts(bed.name, width, 1 if behind else 2, behind, bed=True, deep=raised)
-    if facts.level == "silent" or not (raised or _rows(bed)):
+    if facts.level == "silent" or not (raised or _rows(bed, season)):
         return
     where: Where = bed.block.where
     yield Finding(level=facts.level, where=where, block=bed.name, facts=facts, ways=_ways(facts))
 
 
-def _rows(bed: Bed) -> bool:
-    """Food that is sown or planted each year grows in it: rows that are weeded all summer."""
-    found = [entry_of(planting.plant) for planting in bed.plantings]
+def _rows(bed: Bed, season: Season) -> bool:
+    """Food that is sown or planted each year grows in it, on a frame or off: it is weeded."""
+    own = [planting.plant for planting in bed.plantings]
+    on_frames = [
+        worked.planting.plant
+        for frame in season.frames.values()
+        if frame.bed is not None and frame.bed.name == bed.name
+        for worked in frame.plantings
+    ]
+    found = [entry_of(plant) for plant in (*own, *on_frames)]
     return any(one is not None and one.grown_for == "food" and is_yearly(one) for one in found)
 
 
