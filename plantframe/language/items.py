@@ -33,7 +33,8 @@ def cut(phrase: Phrase, at: int, after: int) -> str:
 
 # A sign right before a figure, with nothing right before it, is a minus; any other is a dash.
 _MINUS = frozenset({"-", "\u2013", "\u2212", "\u2010", "\u2011"})
-_JOINED = frozenset({"s", "x", "of", "off", "no", "nr"})  # `2x4s`, `4off`
+# What may stand at a figure's heels: `2x4s`, `4off`, `3ply`.
+_JOINED = frozenset({"s", "x", "of", "off", "no", "nr", "ply", "ga", "mil", "micron", "v"})
 
 
 def minus_before(phrase: Phrase, at: int) -> bool:

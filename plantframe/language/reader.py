@@ -376,8 +376,12 @@ class _Reading:
         for part in found:
             self.slips.doubts(part, where)
         got = match(shape, found)
-        if word == "plant":
-            self.slips.leftovers(got.leftovers, None, got.slots, where, block="border", shape=shape)
+        # of what lies in a shed any words may be said, but no figure below nothing
+        left = [
+            one for one in got.leftovers if word == "plant" or one.bad_figure == "below-nothing"
+        ]
+        block = "border" if word == "plant" else "shed"
+        self.slips.leftovers(left, None, got.slots, where, block=block, shape=shape)
         text = ", ".join(part.text for part in found)
         return Fact(word, got.slots, where, text, remark, _whole(got, found))
 

@@ -7,6 +7,7 @@ from types import MappingProxyType
 from typing import TYPE_CHECKING
 
 from plantframe.language.edits import rewrite
+from plantframe.language.near import one_slip
 from plantframe.language.spots import Spot as TypedSpot
 from plantframe.language.values import Measure
 from plantframe.plan import names as naming
@@ -77,7 +78,8 @@ def _stood(site: Site, fact: Fact) -> Iterator[Stood]:
         return
     typed = TypedSpot("in", str(slot.value), text=slot.text)
     bed = site.names.find(typed.name) or ""
-    if not bed and site.names.near(typed.name):
+    known = (block.name.lower() for _, block in site.names.near(typed.name))
+    if not bed and any(one_slip(typed.name.lower(), name) for name in known):
         naming.spot(typed, fact.place(slot), site.names, site.slips)  # a slip of its name
     if not bed:
         return

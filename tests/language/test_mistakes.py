@@ -597,11 +597,17 @@ def test_no_figure_below_nothing_is_read_as_one_above(line: str) -> None:
             "bar 2x4 – 8 ft",
         ),
         *("grow pole bean, 6 in - 8 in apart", "posts 4 of 2x2 - 8 ft", "posts 4off 2x2"),
+        *("string 3ply", "wires 3, 10ga", "film 6mil"),
     ],
 )
 def test_a_dash_is_no_minus_and_an_ending_no_slip(line: str) -> None:
     found = {one.name for one in mistakes(f"{NET}  {line}\n")}
     assert not found & {"below-nothing", "run-together"}
+
+
+def test_a_shed_holds_no_fewer_than_none() -> None:
+    assert named(f"{GARDEN}shed\n  -4 posts 45x45 mm, 2.4 m\n", "below-nothing")
+    assert not named(f"{GARDEN}shed\n  - 4 posts 45x45 mm, 2.4 m\n  3M tape, 2pk\n", "run-together")
 
 
 def test_a_garden_west_of_greenwich_or_in_frost_may_have_a_minus() -> None:
