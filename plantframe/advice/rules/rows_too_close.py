@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from functools import partial
 from typing import TYPE_CHECKING
 
@@ -10,6 +11,7 @@ from plantframe.advice.findings import Finding, Rule, Words
 from plantframe.advice.heights import standing, step_m
 from plantframe.advice.rows import RUNS_DEG, is_row, runs
 from plantframe.frozen import frozen
+from plantframe.language.slots import COMPASS
 from plantframe.season.beside import apart_deg, beside
 from plantframe.season.units import Shown
 
@@ -90,8 +92,32 @@ def _beside(frame: WorkedFrame, season: Season) -> Iterator[tuple[Neighbour, Wor
             continue
         for other in season.frames.values():
             alone = not any(spot.part for spot in other.frame.spots)
-            if other.bed is not None and other.bed.name == there.name and alone:
-                yield found, other, found.distance_m + (bed.width_m + there.width_m) / 2
+            if other.bed is None or other.bed.name != there.name or not alone:
+                continue
+            nearer = _off_the_middle_m(frame, found.bearing_deg, season)
+            farther = _off_the_middle_m(other, found.bearing_deg, season)
+            if nearer is not None and farther is not None:
+                middles_m = found.distance_m + (bed.width_m + there.width_m) / 2
+                yield found, other, middles_m - nearer + farther
+
+
+def _off_the_middle_m(frame: WorkedFrame, bearing_deg: float, season: Season) -> float | None:
+    """How far a row lies from the middle of its bed along a bearing; None where nobody can know.
+
+    A row is in the middle unless it is placed from another of the same bed, which then is.
+    """
+    off_m = 0.0
+    for spot in frame.frame.spots:
+        from_ = season.frames.get(spot.thing)
+        if spot.relation not in COMPASS or from_ is None or frame.bed is None:
+            continue
+        same_bed = from_.bed is not None and from_.bed.name == frame.bed.name
+        placed_too = any(one.relation in COMPASS for one in from_.frame.spots)
+        if not same_bed or placed_too or spot.distance_m is None:
+            return None
+        turn = math.radians(apart_deg(COMPASS[spot.relation], bearing_deg))
+        off_m += spot.distance_m * math.cos(turn)
+    return off_m
 
 
 def _across(found: Neighbour, way: str) -> bool:
