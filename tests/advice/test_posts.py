@@ -1,4 +1,4 @@
-"""What is offered for posts against the wind and for shallow ones: sizes, heights, depths, stays."""
+"""What is offered for posts in the wind and for shallow ones: sizes, heights, depths, stays."""
 
 from __future__ import annotations
 
@@ -69,13 +69,15 @@ def test_deeper_means_deeper_than_it_is_and_no_deeper_than_a_bar_digs() -> None:
 # The wind takes a 2x4 as likely by its flat: 89 x 38 x 38 against 38 x 38 x 38, 2.34 times a 2x2;
 # a 4x4 12.85 times.
 SQUARE, ROUND, THIN = "50x50 mm, 2.5 m, 50 cm down", "50 mm round, 2.5 m, 50 cm down", "2x2, 6 ft"
-POLE = "2½ in round, 6 ft, 18 in down"
+SLIGHT, POLE = "40x40 mm, 2.5 m, 50 cm down", "2½ in round, 6 ft, 18 in down"
 
 
 @pytest.mark.parametrize(
     ("line", "times", "sizes"),
     [
         (SQUARE, 1.2, ["75x75 mm", "100x100 mm"]),
+        (SLIGHT, 1.9, ["50x50 mm", "75x75 mm"]),  # 50 mm is 1.95 times 40 mm
+        (SLIGHT, 2.0, ["75x75 mm", "100x100 mm"]),
         (SQUARE, 3.3, ["75x75 mm", "100x100 mm"]),
         (SQUARE, 3.45, ["100x100 mm"]),
         (SQUARE, 7.9, ["100x100 mm"]),
