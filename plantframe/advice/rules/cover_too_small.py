@@ -106,7 +106,7 @@ def words(facts: Facts, shown: Shown) -> Words:
         f"{facts.frame}: over hoops {wide} wide and {up} high it is {arc} from ground to ground; "
         f"{what} wants {wants}, and has {has}."
     )
-    tight = facts.has_m < facts.arc_m + LEAST_M
+    tight = facts.has_m < facts.arc_m + LEAST_M - GRACE_M
     ignored = "With weights all along the edges it will do."
     if facts.what == "rod":
         ignored = "Too little of it is in the soil, and the first wind lays it down."

@@ -135,8 +135,8 @@ def words(facts: Facts, shown: Shown) -> Words:
         lights += f" with {shown.exact(facts.gap_m)} between"
     box = f"a box {shown.exact(facts.long_m)} long"
     told = f"{lights} on {box}."
-    total = f"Together they take {shown.exact(facts.taken_m)}."
     take = "take" if facts.count > 1 else "takes"
+    total = f"{'Together they' if facts.count > 1 else 'It'} {take} {shown.exact(facts.taken_m)}."
     if facts.left_m < -HAIR_M:
         says = (
             f"{facts.cover}: {lights} {take} {shown.exact(facts.taken_m)}, and the box is "

@@ -172,8 +172,10 @@ def words(facts: Facts, shown: Shown) -> Words:
         told=f"{opening(facts.plant)}, sown {day(facts.sow)}.",
         assumed="" if facts.read else "Soil at sowing depth, reckoned from the two frost dates.",
         sum=(
-            f"{facts.high_c:.0f} °C at the most against {facts.wants_c:.0f} °C at the least; the "
-            "estimate is good to two or three degrees."
+            f"{facts.high_c:.0f} °C as read against {facts.wants_c:.0f} °C at the least."
+            if facts.read
+            else f"{facts.high_c:.0f} °C at the most against {facts.wants_c:.0f} °C at the least; "
+            "the estimate is good to two or three degrees."
         ),
     )
 
