@@ -7,7 +7,7 @@ from functools import partial
 from typing import TYPE_CHECKING
 
 from plantframe.advice.climbers import is_yearly
-from plantframe.advice.edits import rewrite, together
+from plantframe.advice.edits import rewrite, swap, together
 from plantframe.advice.findings import Finding, Rule, Words
 from plantframe.advice.lights import has_lights
 from plantframe.frozen import frozen
@@ -107,7 +107,29 @@ def _bed(bed: Bed, season: Season) -> Iterable[Finding]:
     if facts.level == "silent" or not (raised or _rows(bed, season)):
         return
     where: Where = bed.block.where
-    yield Finding(level=facts.level, where=where, block=bed.name, facts=facts, ways=_ways(facts))
+    yield Finding(
+        level=facts.level,
+        where=where,
+        block=bed.name,
+        facts=facts,
+        candidates=partial(_narrower, bed, facts, season),
+        ways=_ways(facts),
+    )
+
+
+def _narrower(bed: Bed, facts: Facts, season: Season) -> Iterable[Edit]:
+    """The same bed as wide as arms reach, where its size stands in its head."""
+    head = bed.block.head
+    size = head.get("size")
+    if not isinstance(size, Size) or len(size.sides) != 2:
+        return
+    wide = ("30 in" if facts.sides == 1 else "4 ft") if season.plan.garden.imperial else ""
+    wide = wide or ("75 cm" if facts.sides == 1 else "1.2 m")
+    across = min(size.sides, key=lambda side: side.value)
+    slot = head.slot("size")
+    if slot is not None:
+        sides = [wide if side is across else side.text for side in size.sides]
+        yield swap(head, slot.text, " x ".join(sides))
 
 
 def _rows(bed: Bed, season: Season) -> bool:
