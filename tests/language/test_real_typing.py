@@ -747,3 +747,11 @@ def test_tall_is_high(word: str) -> None:
     (found,) = read(f"frame C, wire cage\n  6 cages, 5 ft {word}, 18 in across\n").blocks[0].facts
     assert plain(found.get("high")) == 1.524
     assert found.whole
+
+
+@pytest.mark.parametrize("word", ["from", "starts", "starting at", "starts from"])
+def test_a_net_that_begins_above_the_ground_is_no_lower_net(word: str) -> None:
+    found = fact(f"net 1.2 m x 4 m, {word} 20 cm up")
+    assert plain(found.get("start")) == 0.2
+    assert found.get("up") is None
+    assert found.whole

@@ -96,7 +96,8 @@ fact(
     "net",
     "{count} of?, {size}, {length:high} high/tall, {length:up} up, {length:wide} wide, "
     "{length:long} long, "
-    "mesh {length:mesh}, {length:mesh} mesh/squares, from {length:start} up?, "
+    "mesh {length:mesh}, {length:mesh} mesh/squares, "
+    "from/starts/starting/starts_at/starting_at/starts_from {length:start} up?, "
     "{length:buried} buried, {count:widths} widths tied?, "
     "{tied|taut|loose|loosely|draped|thrown over|laid over:hung}*, or_less, "
     "{stuff:made}*",
