@@ -44,7 +44,10 @@ def _thickness_m(fact: Fact) -> float:
 
 def _figures(fact: Fact, name: str) -> list[object]:
     """The values of a slot without the way they were typed: `8 ft` is `96 in`."""
-    return [
-        round(value.value, 6) if isinstance(value, Number | Measure) else value
-        for value in fact.all(name)
-    ]
+    return [_plain(value) for value in fact.all(name)]
+
+
+def _plain(value: object) -> object:
+    if isinstance(value, Number | Measure):
+        return round(value.value, 6)
+    return " ".join(value.split()) if isinstance(value, str) else value

@@ -755,3 +755,11 @@ def test_a_net_that_begins_above_the_ground_is_no_lower_net(word: str) -> None:
     assert plain(found.get("start")) == 0.2
     assert found.get("up") is None
     assert found.whole
+
+
+def test_the_same_words_with_other_spaces_are_the_same_fact() -> None:
+    head = "frame Net Row, net frame\n"
+    one = read(f"{head}  fabric old fleece\n  fabric old fleece\n")
+    other = read(f"{head}  fabric old fleece\n  fabric  old  fleece\n")
+    assert not other.mistakes
+    assert len(one.blocks[0].facts) == len(other.blocks[0].facts)
