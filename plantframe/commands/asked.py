@@ -92,6 +92,7 @@ def write_json(data: object) -> None:
     import json
     import re
 
+    from plantframe.commands.screen import BEYOND_C0
+
     text = json.dumps(data, ensure_ascii=False, indent=2)
-    steering = "[\x7f-\x9f\u202a-\u202e\u2066-\u2069]"
-    sys.stdout.write(re.sub(steering, lambda sign: f"\\u{ord(sign[0]):04x}", text) + "\n")
+    sys.stdout.write(re.sub(f"[{BEYOND_C0}]", lambda sign: f"\\u{ord(sign[0]):04x}", text) + "\n")

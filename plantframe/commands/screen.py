@@ -17,8 +17,10 @@ NARROWEST = 40
 BOLD, NOT_BOLD = "\033[1m", "\033[0m"
 
 # Signs that steer a screen instead of standing on it: those of ISO/IEC 6429 (C0, DEL, C1) and the
-# embeddings, overrides and isolates of Unicode Standard Annex 9, which turn a line about.
-_STEERING = re.compile("[\x00-\x08\x0b-\x1f\x7f-\x9f\u202a-\u202e\u2066-\u2069]")
+# embeddings, overrides and isolates of Unicode Standard Annex 9, which turn a line about. JSON
+# writes C0 by number of itself, so the others stand apart.
+BEYOND_C0 = "\x7f-\x9f\u202a-\u202e\u2066-\u2069"
+_STEERING = re.compile(f"[\x00-\x08\x0b-\x1f{BEYOND_C0}]")
 
 
 def shown(text: str) -> str:

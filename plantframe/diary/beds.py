@@ -45,10 +45,9 @@ def beds_by_year(season: Season) -> tuple[BedYears, ...]:
             if this - YEARS <= grown.year < this:
                 crop = Crop(grown.plant, family_of(grown.plants))
                 by_year.setdefault(grown.year, {}).setdefault(grown.plant.lower(), crop)
-        for planting in season.plantings:
-            if season.bed_name(planting) == name:
-                crop = Crop(planting.name, family_of(planting.planting.plants))
-                by_year.setdefault(this, {}).setdefault(planting.name.lower(), crop)
+        for planting in season.growing_in(name):
+            crop = Crop(planting.name, family_of(planting.planting.plants))
+            by_year.setdefault(this, {}).setdefault(planting.name.lower(), crop)
         years = tuple((year, tuple(by_year[year].values())) for year in sorted(by_year))
         found.append(BedYears(name, years))
     return tuple(found)

@@ -277,8 +277,8 @@ def _had(bed: str, season: Season) -> list[str]:
     grown: dict[int, dict[str, None]] = {}
     for one in season.history(bed):
         grown.setdefault(one.year, {}).setdefault(one.plant)
-    for planting in season.plantings:
-        if season.bed_name(planting) == bed and not lives_on(planting.planting):
+    for planting in season.growing_in(bed):
+        if not lives_on(planting.planting):
             grown.setdefault(this, {}).setdefault(planting.name)
     years: dict[str, list[str]] = {}
     for year in sorted(grown):

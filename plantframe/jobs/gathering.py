@@ -115,8 +115,7 @@ def _put_round_planting(
 
 def _add_place(season: Season, place: Bed | Thing, out: Drafts) -> None:
     """The jobs of what grows in a bed or on a wall without a frame."""
-    for planting in season.plantings:
-        if planting.holder == place.name:
-            where = f"in {place.name}" if isinstance(place, Bed) else f"at {place.name}"
-            found = grown(planting, None, season.today, there=True)
-            add_planting(found, Site(place.name, where), out)
+    where = f"in {place.name}" if isinstance(place, Bed) else f"at {place.name}"
+    for planting in season.held_by(place.name):
+        found = grown(planting, None, season.today, there=True)
+        add_planting(found, Site(place.name, where), out)

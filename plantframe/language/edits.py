@@ -63,6 +63,12 @@ def lengthen(where: Where, more: str, says: str = "") -> Edit:
     return Edit(says or f"add `{more.strip(', ')}`", (change,))
 
 
+def a_line_each(where: Where, left: str, more: str) -> Edit:
+    """An edit that parts two things in a line: it keeps `left`, and `more` is a line after it."""
+    kept = LineChange(where.file, where.line, where.typed, left)
+    return Edit("a line for each", (kept, LineChange(where.file, where.line, None, more)))
+
+
 def delete(where: Where, says: str) -> Edit:
     """An edit that takes a line out."""
     return Edit(says, (LineChange(where.file, where.line, where.typed, None),))

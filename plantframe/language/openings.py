@@ -103,36 +103,34 @@ def _names_a_plant(part: Phrase) -> bool:
     return any(named("plant", " ".join(words[:after])) for after in range(len(words), 0, -1))
 
 
-def _sun_behind(phrases: tuple[Phrase, ...], block: str) -> Opening | None:
-    """`full sun`, `half shade`."""
-    fact, _ = find_fact(("sun",), block)
-    if fact is None or not _stands(fact, block) or phrases[0].words[-1] not in {"sun", "shade"}:
+def _wordless(word: str, phrases: tuple[Phrase, ...], block: str) -> Opening | None:
+    """A line that is all of a fact under this block, its word left out."""
+    fact, _ = find_fact((word,), block)
+    if fact is None or not _stands(fact, block):
         return None
     return Opening(fact, 0, phrases, here=True)
+
+
+def _sun_behind(phrases: tuple[Phrase, ...], block: str) -> Opening | None:
+    """`full sun`, `half shade`."""
+    behind = phrases[0].words[-1] in {"sun", "shade"}
+    return _wordless("sun", phrases, block) if behind else None
 
 
 def _year_first(phrases: tuple[Phrase, ...], block: str) -> Opening | None:
     """`2025: beans`, of what a bed had."""
-    fact, _ = find_fact(("had",), block)
     taken = slots.take("year", phrases[0], 0, frozenset())
     more = taken is not None and (len(phrases) > 1 or len(phrases[0].items) > taken[1])
-    if not more or fact is None or block not in {"bed", "border"}:
-        return None
-    return Opening(fact, 0, phrases, here=True)
+    return _wordless("had", phrases, block) if more and block in {"bed", "border"} else None
 
 
 def _wind_alone(phrases: tuple[Phrase, ...], block: str) -> Opening | None:
     """`windy, from the west`: the wind's class without its word."""
-    fact, _ = find_fact(("wind",), block)
-    if fact is None or not _stands(fact, block) or phrases[0].words not in _WINDS:
-        return None
-    return Opening(fact, 0, phrases, here=True)
+    return _wordless("wind", phrases, block) if phrases[0].words in _WINDS else None
 
 
 def _person_first(phrases: tuple[Phrase, ...], block: str) -> Opening | None:
     """`Wim lifts 15 kg`: a name, and what the person can do."""
-    fact, _ = find_fact(("person",), block)
     words = phrases[0].words
-    if fact is None or not _stands(fact, block) or len(words) < 3 or words[1] not in _ABLE:
-        return None
-    return Opening(fact, 0, phrases, here=True)
+    able = len(words) > 2 and words[1] in _ABLE
+    return _wordless("person", phrases, block) if able else None

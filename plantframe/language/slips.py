@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING
 from plantframe.catalogue.names import index, named
 from plantframe.frozen import replace
 from plantframe.language.declarations import block_words, fact_words, find_block
-from plantframe.language.edits import Edit, LineChange, rewrite, useful
+from plantframe.language.edits import Edit, a_line_each, rewrite, useful
 from plantframe.language.figures import either_way, figure
 from plantframe.language.mistakes import Mistake, Where
 from plantframe.language.near import MOST, near_words, one_slip
@@ -17,7 +17,7 @@ from plantframe.language.shapes import literal_words, patterns
 from plantframe.language.values import Measure, Size
 
 if TYPE_CHECKING:
-    from collections.abc import Iterable, Sequence
+    from collections.abc import Iterable, Iterator, Sequence
 
     from plantframe.language.declarations import FactWord
     from plantframe.language.shapes import Leftover, Slot
@@ -66,6 +66,7 @@ LARGEST_TRADE_IN = 12  # the widest board sold by a nominal size in inches, as i
 _FIGURE_IN_NAME = re.compile(r"(\d+) in ([A-Z].*)")
 
 
+LONGEST_NAME = 4  # words in the name of a plant or a kind
 STAND = 24  # words that are named to one who typed none that is known
 
 # Slips that are said of the first in a file and meant of all.
@@ -294,11 +295,8 @@ class Slips:
         if "{plant}" not in shape or not opened or start < 0 or not named("plant", plant):
             return False
         left = line[:start] + line[before + len(text) :]
-        changes = (
-            LineChange(where.file, where.line, line, left),
-            LineChange(where.file, where.line, None, f"{opened[0]} {plant}"),
-        )
-        self.say("two-plants", where, (Edit("a line for each", changes),), plant=plant)
+        edit = a_line_each(where, left, f"{opened[0]} {plant}")
+        self.say("two-plants", where, (edit,), plant=plant)
         return True
 
     def inches_or_in(self, text: str, where: Where) -> bool:
@@ -415,13 +413,15 @@ class Slips:
                 self.say("unlikely-size", place, what=said, usual=usual)
 
 
+def _beginnings(part: Phrase) -> Iterator[str]:
+    """What a name at the start of a line may be, as typed, the longest first."""
+    for after in range(min(LONGEST_NAME, len(part.items)), 0, -1):
+        yield part.text[: part.items[after - 1].end]
+
+
 def _plant_at_start(part: Phrase) -> str:
     """The plant that a line begins with, as typed, "" where it begins with none."""
-    for after in range(min(4, len(part.items)), 0, -1):
-        said = part.text[: part.items[after - 1].end]
-        if named("plant", said):
-            return said
-    return ""
+    return next((said for said in _beginnings(part) if named("plant", said)), "")
 
 
 def _named_after(kind: str, part: Phrase) -> str:
@@ -434,8 +434,7 @@ def _named_after(kind: str, part: Phrase) -> str:
 
 def _kind_at_start(part: Phrase) -> tuple[str, str]:
     """A kind of frame that a line begins with, as typed, and the word that opens its block."""
-    for after in range(min(4, len(part.items)), 0, -1):
-        said = part.text[: part.items[after - 1].end].rstrip(":")
+    for said in (beginning.rstrip(":") for beginning in _beginnings(part)):
         for kind in named("structure", said):
             blocks = index()["structures"][kind]["blocks"]
             opener = next((word for word in blocks if word in block_words()), "frame")

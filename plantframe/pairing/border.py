@@ -46,11 +46,7 @@ TALL_M: Final = 0.9  # an accent where no neighbour's height is known
 
 def for_border(season: Season, bed: Bed) -> Matches:
     """What may go into a border, tall upright accents that need no prop first."""
-    here = [
-        (one.name, one.planting.count, one.entry)
-        for one in season.plantings
-        if one.holder == bed.name
-    ]
+    here = [(one.name, one.planting.count, one.entry) for one in season.held_by(bed.name)]
     known = {entry.name for _, _, entry in here if entry is not None}
     neighbours = [height for _, _, entry in here if entry and (height := _height_m(entry))]
     support = Support("", "border", None, season.plan.garden, None, bed)

@@ -60,7 +60,7 @@ def planting_sheet(answers: Answers, jobs: Jobs, frame: WorkedFrame) -> Sheet | 
 
 def bed_planting_sheet(answers: Answers, jobs: Jobs, place: Bed | Thing) -> Sheet | None:
     """The sheet for what grows in a bed or on a wall without a frame; None where nothing does."""
-    plantings = [one for one in answers.season.plantings if one.holder == place.name]
+    plantings = answers.season.held_by(place.name)
     if not plantings:
         return None
     return _sheet(answers, jobs, place.name, plantings, (place.word,), "", None, place)

@@ -10,7 +10,7 @@ from typing import TYPE_CHECKING
 
 from plantframe.catalogue.names import all_names, index, named, singular_forms, tidy
 from plantframe.frozen import replace
-from plantframe.language.edits import Edit, LineChange, rewrite, useful
+from plantframe.language.edits import Edit, a_line_each, rewrite, useful
 from plantframe.language.mistakes import Mistake, Where
 from plantframe.language.near import MOST, nearest
 from plantframe.language.slots import Spot as TypedSpot
@@ -319,11 +319,8 @@ def one_plant(fact: Fact, slot: Slot, slips: Slips) -> Slot:
     opener = re.match(r"\s*\w+", where.typed)
     lead = opener[0] if opener and opener.end() <= place else "  grow"
     line = where.typed[:place] + first + where.typed[place + len(said) :]
-    changes = (
-        LineChange(where.file, where.line, where.typed, line),
-        LineChange(where.file, where.line, None, f"{lead} {second}"),
-    )
-    slips.say("two-plants", where, (Edit("a line for each", changes),), plant=second)
+    edit = a_line_each(where, line, f"{lead} {second}")
+    slips.say("two-plants", where, (edit,), plant=second)
     return replace(slot, value=first, text=first)
 
 

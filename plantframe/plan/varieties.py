@@ -12,6 +12,7 @@ from plantframe.catalogue.names import named, tidy
 from plantframe.language.edits import lengthen
 from plantframe.language.values import Measure, Span
 from plantframe.plan import names as naming
+from plantframe.plan.plantings import FOOT_M
 from plantframe.plan.things import Own, Variety, VarietyName
 
 if TYPE_CHECKING:
@@ -21,7 +22,6 @@ if TYPE_CHECKING:
     from plantframe.plan.site import Site
     from plantframe.plan.things import Garden
 
-FOOT_M = 0.3048
 # The fact's word and slot -> the catalogue's word for the figure. `weights` are per metre of row
 # where the fact says so.
 _FIGURES = {
