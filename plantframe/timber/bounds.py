@@ -11,11 +11,12 @@ Gilmore and Gomory 1961.
 
 from __future__ import annotations
 
+import math
 from typing import TYPE_CHECKING, Final
 
 from plantframe.frozen import frozen
 from plantframe.timber.filling import Filling
-from plantframe.timber.quiet import INFINITE, feasible, kind, quiet
+from plantframe.timber.quiet import INFINITE, feasible, impossible, kind, quiet
 from plantframe.timber.sawing import Pattern
 
 if TYPE_CHECKING:
@@ -25,20 +26,22 @@ if TYPE_CHECKING:
     from plantframe.timber.sawing import Sawing
 
 STEPS: Final = 1 << 20  # steps in which the greatest worth is written
-NODES: Final = 20000
+NODES: Final = 20000  # branches of the search for numbers of boards
 SLACK: Final = 1e-6
+FEW_NODES: Final = 50  # where any numbers will do
+SHARE: Final = 1e4  # a ten-thousandth of what is needed counts as much as one
 
 
 def groups(sawing: Sawing) -> dict[tuple[int, ...], list[int]]:
-    """The stocks that take the same wanted lengths: those lengths' places -> the stocks'."""
+    """The stocks that may give the same wanted lengths, as far as their kind goes.
+
+    Gives the places of those lengths -> the stocks' places. A length that some of the stocks are
+    too short for stands too: it never fits their room.
+    """
     found: dict[tuple[int, ...], list[int]] = {}
     for at, stock in enumerate(sawing.stocks):
-        places = tuple(
-            place
-            for place, one in enumerate(sawing.wanted)
-            if stock.takes(place) and one.length <= stock.length
-        )
-        if places:
+        places = tuple(place for place in range(len(sawing.wanted)) if stock.takes(place))
+        if any(sawing.wanted[place].length <= stock.length for place in places):
             found.setdefault(places, []).append(at)
     return found
 
@@ -48,15 +51,24 @@ class Worth:
     """Worths in whole numbers, and the most of them that one stick of each stock can hold.
 
     step     what one whole step stands for
+    worths   of a piece of each length, in steps
     need     the worth of all that is wanted
     held     the most that one stick of each stock holds, by the stock's place
     fillings the filled stick of each stock that makes it
     """
 
     step: float
+    worths: tuple[int, ...]
     need: int
     held: tuple[int, ...]
     fillings: tuple[Filling | None, ...]
+
+    def holds(self, sawing: Sawing, numbers: Sequence[int]) -> int:
+        """The most that so many boards of each stock hold."""
+        return sum(
+            held * stock.sticks * number
+            for held, stock, number in zip(self.held, sawing.stocks, numbers, strict=True)
+        )
 
     def better(self, sawing: Sawing, prices: Prices) -> list[Pattern]:
         """For each stock the way to cut it that is worth most, where that beats the stick."""
@@ -80,7 +92,15 @@ def worth(sawing: Sawing, worths: Sequence[float]) -> Worth:
             held[at] = int(filling.worth(sawing.room(sawing.stocks[at])))
             fillings[at] = filling
     need = sum(one.count * value for one, value in zip(sawing.wanted, whole, strict=True))
-    return Worth(step, need, tuple(held), tuple(fillings))
+    return Worth(step, tuple(whole), need, tuple(held), tuple(fillings))
+
+
+@frozen
+class Named:
+    """Numbers of boards of each stock, none where the search broke off; and a bound of the cost."""
+
+    numbers: tuple[int, ...]
+    bound: int
 
 
 class Boards:
@@ -88,19 +108,22 @@ class Boards:
 
     def __init__(self, sawing: Sawing) -> None:
         self.sawing = sawing
-        self.highs = quiet(mip_rel_gap=0.0, mip_abs_gap=0.5, mip_max_nodes=NODES)
+        self.highs = quiet(mip_rel_gap=0.0, mip_abs_gap=0.99)
         stocks = range(len(sawing.stocks))
+        self.pieces = sum(one.count for one in sawing.wanted)  # no board without a piece
         for at in stocks:
-            self.highs.addCol(0.0, 0.0, INFINITE, 0, [], [])
+            self.highs.addCol(0.0, 0.0, float(self.pieces), 0, [], [])
             self.highs.changeColIntegrality(at, kind(whole=True))
-        pools: dict[str, list[int]] = {}
+        self.pools: dict[str, list[int]] = {}
         for at in stocks:
             if sawing.stocks[at].available is not None:
-                pools.setdefault(sawing.stocks[at].pool or f"stock {at}", []).append(at)
-        for members in pools.values():
+                self.pools.setdefault(sawing.stocks[at].pool or f"stock {at}", []).append(at)
+        for members in self.pools.values():
             number = float(sawing.stocks[members[0]].available or 0)
             self.highs.addRow(-INFINITE, number, len(members), members, [1.0] * len(members))
-        self.rows = len(pools)
+        self.rows = len(self.pools)
+        self.spare = len(sawing.stocks)  # column: by what share boards hold more than is needed
+        self.highs.addCol(0.0, 0.0, 0.0, 0, [], [])
 
     def hold(self, one: Worth) -> bool:
         """Ask that the boards hold what is needed; False where they can hold nothing."""
@@ -110,21 +133,16 @@ class Boards:
         if most <= 0:
             return False
         index = [at for at, value in enumerate(values) if value > 0]
+        need = one.need / most * (1 - 1e-9)
         self.highs.addRow(
-            one.need / most * (1 - 1e-9),
+            need,
             INFINITE,
-            len(index),
-            index,
-            [values[at] / most for at in index],
+            len(index) + 1,
+            [*index, self.spare],
+            [*(values[at] / most for at in index), -need],
         )
         self.rows += 1
         return True
-
-    def short(self, one: Worth, numbers: Sequence[int]) -> bool:
-        """Whether these boards hold less than is needed, by those worths."""
-        stocks = self.sawing.stocks
-        have = sum(one.held[at] * stocks[at].sticks * number for at, number in enumerate(numbers))
-        return have < one.need * (1 - SLACK)
 
     def limit(self, costs: Sequence[int], low: float, high: float) -> None:
         """The boards' cost must lie between."""
@@ -142,37 +160,79 @@ class Boards:
         self.highs.deleteRows(self.rows - mark, list(range(mark, self.rows)))
         self.rows = mark
 
-    def choices(self, most: int) -> list[tuple[int, int]]:
-        """Stocks to have as few or as many boards of as may be: the place, and 1 or -1.
+    def exclude(self, numbers: Sequence[int]) -> None:
+        """Name none of these boards' own subsets any more: of some stock more are asked for."""
+        index: list[int] = []
+        for at, number in enumerate(numbers):
+            more = self.highs.getNumCol()  # whether there are more of this stock
+            self.highs.addCol(0.0, 0.0, 1.0, 0, [], [])
+            self.highs.changeColIntegrality(more, kind(whole=True))
+            self.highs.addRow(0.0, INFINITE, 2, [at, more], [1.0, -(number + 1.0)])
+            index.append(more)
+        self.highs.addRow(1.0, INFINITE, len(index), index, [1.0] * len(index))
+        self.rows += len(index) + 1
 
-        What can be bought comes first: of that there is most choice.
-        """
-        places = range(len(self.sawing.stocks))
-        order = sorted(places, key=lambda at: self.sawing.stocks[at].available is not None)
-        return [(at, sign) for at in order[:most] for sign in (1, -1)]
+    def _filled(self, costs: Sequence[int], numbers: Sequence[int]) -> tuple[int, ...]:
+        """These boards and all that cost nothing more."""
+        out = list(numbers)
+        for members in self.pools.values():
+            at = next((at for at in members if not costs[at]), None)
+            if at is not None:
+                number = self.sawing.stocks[members[0]].available or 0
+                out[at] += number - sum(out[one] for one in members)
+        return tuple(out)
 
-    def other(
-        self, costs: Sequence[int], bound: int, choice: tuple[int, int]
-    ) -> tuple[int, ...] | None:
-        """A set of boards that costs no more, with as few or as many of one stock as may be."""
-        mark = self.mark()
-        self.limit(costs, 0.0, bound + 0.5)
-        ones = [0] * len(costs)
-        ones[choice[0]] = choice[1]
-        found = self.least(ones)
-        self.back_to(mark)
-        return found[0] if found is not None else None
-
-    def least(self, costs: Sequence[int]) -> tuple[tuple[int, ...], int] | None:
-        """The numbers of boards that cost least, and a cost that nothing can go below.
+    def least(self, costs: Sequence[int], nodes: int = NODES) -> Named | None:
+        """The numbers of boards that cost least, as far as so many branches tell.
 
         None where there are none.
         """
+        unit = math.gcd(*costs) or 1  # prices in fives: a bound of 61 is one of 65
         for at, cost in enumerate(costs):
-            self.highs.changeColCost(at, float(cost))
-        self.highs.run()
-        if not feasible(self.highs):
+            self.highs.changeColCost(at, float(cost // unit))
+        self._run(nodes)
+        if impossible(self.highs):
             return None
-        numbers = tuple(round(one) for one in self.highs.getSolution().col_value)
-        bound = int(-(-(self.highs.getInfo().mip_dual_bound - SLACK) // 1))
-        return numbers, bound
+        bound = unit * math.ceil(self.highs.getInfo().mip_dual_bound - SLACK)
+        return Named(self._numbers(costs), bound)
+
+    def ample(self, costs: Sequence[int], most: int) -> tuple[int, ...] | None:
+        """Numbers of boards that cost no more and hold most by the measure that is least kind.
+
+        None where there are none; no numbers where the search broke off.
+        """
+        mark = self.mark()
+        self.limit(costs, 0.0, most + 0.5)
+        for at in range(len(costs)):
+            self.highs.changeColCost(at, 0.0)
+        self.highs.changeColCost(self.spare, -SHARE)
+        self.highs.changeColBounds(self.spare, 0.0, 1.0)
+        self._run(FEW_NODES)
+        numbers = None if impossible(self.highs) else self._numbers(costs)
+        self.highs.changeColCost(self.spare, 0.0)
+        self.highs.changeColBounds(self.spare, 0.0, 0.0)
+        self.back_to(mark)
+        return numbers
+
+    def _run(self, nodes: int) -> None:
+        """Search so many branches at most, afresh: mending the last answer takes far longer."""
+        self.highs.clearSolver()
+        self.highs.setOptionValue("mip_max_nodes", nodes)
+        self.highs.run()
+
+    def _numbers(self, costs: Sequence[int]) -> tuple[int, ...]:
+        if not feasible(self.highs):
+            return ()
+        values = list(self.highs.getSolution().col_value)[: len(self.sawing.stocks)]
+        return self._filled(costs, [round(one) for one in values])
+
+    def most(self, one: Worth, costs: Sequence[int], bound: int) -> int | None:
+        """The most worth that boards of no more cost can hold; None where there are none."""
+        held = [
+            -value * stock.sticks for value, stock in zip(one.held, self.sawing.stocks, strict=True)
+        ]
+        mark = self.mark()
+        self.limit(costs, 0.0, bound + 0.5)
+        named = self.least(held)
+        self.back_to(mark)
+        return None if named is None else -named.bound

@@ -50,12 +50,10 @@ class Filling:
             for count in _split(min(sawing.wanted[place].count, room // one)):
                 part = Part(place, count, count * one)
                 with_it = best[: room + 1 - part.room] + count * worths[place]
-                take = np.zeros(room + 1, dtype=bool)
-                take[part.room :] = with_it > best[part.room :]
-                best = best.copy()
-                best[part.room :] = np.maximum(best[part.room :], with_it)
+                without = best[part.room :]
                 self.parts.append(part)
-                self.taken.append(take)
+                self.taken.append(with_it > without)
+                np.maximum(without, with_it, out=without)
         self.best = best
 
     def worth(self, room: int) -> float:
@@ -66,7 +64,7 @@ class Filling:
         """The pieces that make it."""
         out = [0] * len(self.sawing.wanted)
         for part, take in zip(reversed(self.parts), reversed(self.taken), strict=True):
-            if take[room]:
+            if room >= part.room and take[room - part.room]:
                 out[part.place] += part.count
                 room -= part.room
         return tuple(out)

@@ -46,6 +46,7 @@ class Patterns:
         self.highs: Any = quiet(mip_rel_gap=0.0)
         self.pieces, self.stocks = len(sawing.wanted), len(sawing.stocks)
         self.ways: dict[Pattern, int] = {}
+        self.solved = 0  # linear programs
         self.held: set[Pattern] = set()
         for one in sawing.wanted:
             self.highs.addRow(float(one.count), INFINITE, 0, [], [])
@@ -63,9 +64,8 @@ class Patterns:
                 self.highs.addRow(-INFINITE, float(stock.available), 0, [], [])
                 pools[key] = rows
                 rows += 1
-        longest = max(one.length for one in sawing.wanted)
-        for place, one in enumerate(sawing.wanted):
-            self.highs.addCol(one.length / longest, 0.0, 0.0, 1, [place], [1.0])
+        for place in range(self.pieces):
+            self.highs.addCol(1.0, 0.0, 0.0, 1, [place], [1.0])
         for at, stock in enumerate(sawing.stocks):
             index = [self.pieces + at, self.count_row]
             value = [float(stock.sticks), 1.0]
@@ -95,11 +95,11 @@ class Patterns:
         return bool(fresh)
 
     # -- what is asked ------------------------------------------------------------------------
-    def keep_small(self, costs: Sequence[int]) -> None:
-        """Ask for all pieces, from boards of least cost."""
+    def keep_small(self, costs: Sequence[int], most: Sequence[int] | None = None) -> None:
+        """Ask for all pieces, from boards of least cost, and no more of each than there may be."""
         self._short(allowed=False)
         for at, cost in enumerate(costs):
-            self._board(at, float(cost), 0.0, INFINITE)
+            self._board(at, float(cost), 0.0, INFINITE if most is None else float(most[at]))
 
     def from_boards(self, numbers: Sequence[int]) -> None:
         """Ask for as much as these boards give."""
@@ -141,6 +141,7 @@ class Patterns:
     def prices(self) -> Prices:
         """Solve with any numbers, and read the shadow prices; of no value where that cannot be."""
         self.highs.run()
+        self.solved += 1
         if not feasible(self.highs):
             return Prices(INFINITE, (0.0,) * self.pieces, (0.0,) * self.stocks)
         dual = list(self.highs.getSolution().row_dual)

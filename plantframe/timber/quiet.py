@@ -33,3 +33,20 @@ def kind(*, whole: bool) -> Any:  # noqa: ANN401 - as above
 def feasible(solver: Any) -> bool:  # noqa: ANN401 - as above
     """Whether the last run found a solution."""
     return bool(solver.getInfo().primal_solution_status == 2)
+
+
+def impossible(solver: Any) -> bool:  # noqa: ANN401 - as above
+    """Whether the last run found that there is no solution."""
+    import highspy
+
+    return bool(solver.getModelStatus() == highspy.HighsModelStatus.kInfeasible)
+
+
+def stop_above(solver: Any, enough: float) -> None:  # noqa: ANN401 - as above
+    """Let it stop where its bound is above that: what was asked is answered then."""
+
+    def look(event: Any) -> None:  # noqa: ANN401 - as above
+        if enough < event.data_out.mip_dual_bound < INFINITE:
+            event.interrupt()
+
+    solver.cbMipInterrupt.subscribe(look)

@@ -13,34 +13,35 @@ Limits are counted in steps, never in seconds: the same list is always cut alike
 from __future__ import annotations
 
 import math
+from collections import Counter
 from typing import TYPE_CHECKING, Final
 
 from plantframe.frozen import replace
-from plantframe.timber.bounds import Boards, groups, worth
-from plantframe.timber.diving import dive
-from plantframe.timber.filling import TooMany, fillings
+from plantframe.timber.bounds import NODES, Boards, Named, groups, worth
+from plantframe.timber.deciding import Margin, missing, told
 from plantframe.timber.leftovers import kept, trimmed
 from plantframe.timber.longest_first import longest_first
-from plantframe.timber.patterns import Patterns, Prices
+from plantframe.timber.patterns import Patterns
 from plantframe.timber.sawing import Pattern, Plan, Sawing, Solved, whole_plan
+from plantframe.timber.trying import Trials
 
 if TYPE_CHECKING:
     from collections.abc import Iterator, Sequence
 
+    from plantframe.timber.bounds import Worth
     from plantframe.timber.sawing import Stock
 
 MOST_LENGTHS: Final = 150  # different ones; a list of more is sawn longest first, with its gap
 ROUNDS: Final = 500  # of adding ways; garden lists take some dozens
 TRIES: Final = 150  # sets of boards that are tried
-TURNS: Final = 3  # dives from the same boards, each with other choices
-OTHERS: Final = 12  # stocks of which fewest and most are tried, at the same cost
-FEW_NODES: Final = 5  # branches of one short search for whole numbers
-WORK: Final = 600_000  # of a long one: branches times ways to cut
-PART: Final = 5  # a fifth of that where it cannot decide
-LISTED: Final = (500, 2000)  # ways that are listed at once, where a search needs more
-FINE: Final = 4000  # the first step up from there, a four-thousandth of the cost, then double
-ABOVE: Final = 6  # dearer sets of boards that are tried where the cheapest stays undecided
-TINY: Final = 1e-6
+SAME: Final = 8  # sets of boards of one cost that are tried before all of that cost together
+OPEN: Final = 5  # sets of boards that may stay open
+FEWEST: Final = 600  # of the purse, where only the number of boards is at stake
+FEW_NODES: Final = 100  # branches of a first search for numbers of boards
+MOST_WAYS: Final = 2000  # that are listed to settle a cost
+WORK: Final = 10_000  # branches times ways, likewise
+FINE: Final = 4000  # a four-thousandth of the cost dearer, then double,
+ABOVE: Final = 6  # and so often, where the cheapest boards stay open
 
 
 def solve(sawing: Sawing) -> Solved | None:
@@ -62,7 +63,9 @@ def solve(sawing: Sawing) -> Solved | None:
     cost = search.best.cost(sawing)
     fewest = False
     if bound >= cost:
-        fewest = search.least([1] * len(costs), cost) >= search.best.board_count
+        unsure = search.unsure  # of boards that may be fewer and cost no more
+        count = search.least([1] * len(costs), cost)
+        fewest = count >= search.best.board_count and not unsure
     plan = kept(sawing, search.best, search.patterns.ways) or search.best
     return Solved(plan, cost, min(bound, cost), fewest=fewest)
 
@@ -78,7 +81,7 @@ def _by_length(sawing: Sawing) -> int:
     prices = [
         one.cost / (sawing.room(one) * one.sticks) for one in sawing.stocks if one.available is None
     ]
-    return max(math.floor((wanted - had) * min(prices, default=0.0) + TINY), 0)
+    return max(math.floor((wanted - had) * min(prices, default=0.0) + 1e-6), 0)
 
 
 class _Search:
@@ -90,6 +93,9 @@ class _Search:
         self.patterns = Patterns(sawing)
         self.boards = Boards(sawing)
         self.groups = groups(sawing)
+        self.trials = Trials(sawing, self.patterns, self._keep)
+        self.seen: Counter[int] = Counter()  # sets of boards that were named, by their cost
+        self.unsure = False  # whether boards were given up that might do
         self.patterns.add(stick for stick in start.sticks if any(stick.counts))
         self.patterns.add(self._single())
 
@@ -115,131 +121,129 @@ class _Search:
         own = [stock.cost for stock in self.sawing.stocks]
         if cap is not None:
             self.boards.limit(own, 0.0, cap + 0.5)
-        prices = self._generate(costs, cap)
+            self.trials.purse = min(self.trials.purse, FEWEST)
+        bound = self._bound(self.boards.least(costs), costs)
+        if bound >= self._sum(costs):
+            return bound  # what is known of boards already says so
+        measured = self._generate(costs, cap)
+        self.seen.clear()
         for _ in range(TRIES):
-            named = self.boards.least(costs)
-            if named is None:
-                return self._sum(costs)  # nothing is as cheap as what there is already
-            numbers, bound = named
-            if bound >= self._sum(costs):
-                return bound
-            if not self._could_give(numbers):
-                continue
-            if self._cut(numbers, costs, bound, cap):
-                return bound
-            gap = bound - prices.value
-            closed = self._listed(prices, gap, bound, cap)
-            if self._sum(costs) <= bound:
-                return bound
-            if not closed:
-                self._above(costs, bound, cap)
-                return bound
-            self.boards.limit(costs, bound + 0.5, float("inf"))
+            named = self._next(costs)
+            bound = self._bound(named, costs)
+            if self._open(costs, bound, closer=cap is None):
+                break
+            if named is None or bound >= self._sum(costs) or not named.numbers:
+                break
+            if self.seen[bound] == SAME:
+                self._settle(costs, bound, cap, measured)
+            elif not self.trials.gives(named):
+                self.boards.exclude(named.numbers)
+        bound = min([bound, self._sum(costs), *(one.named.bound for one in self.trials.open)])
+        self.unsure = self.unsure or bool(self.trials.open)
+        self.trials.open.clear()
+        if bound < self._sum(costs):
+            self._above(costs)
         return bound
 
-    def _sum(self, costs: Sequence[int]) -> int:
-        return sum(cost * count for cost, count in zip(costs, self.best.boards, strict=True))
+    def _open(self, costs: Sequence[int], bound: int, *, closer: bool) -> bool:
+        """Whether some boards stay open, once dearer ones are named or too many are open."""
+        trials = self.trials
+        if not trials.open or (bound <= trials.open[0].named.bound and len(trials.open) < OPEN):
+            return False
+        if closer:
+            for trial in list(trials.open):
+                if trial.named.bound < self._sum(costs) and trials.closer(trial) is not None:
+                    trials.open.remove(trial)
+        return bool(trials.open)
 
-    def _above(self, costs: Sequence[int], bound: int, cap: int | None) -> None:
-        """Try sets of boards that cost a little more, where the cheapest set stays undecided."""
-        rows = self.boards.mark()
-        self.boards.limit(costs, bound + 0.5, float("inf"))
-        tried = 0
+    def _bound(self, named: Named | None, costs: Sequence[int]) -> int:
+        """What cannot be gone below; where no boards are named, what there already is is least."""
+        return self._sum(costs) if named is None else min(named.bound, self._sum(costs))
+
+    def _next(self, costs: Sequence[int]) -> Named | None:
+        """The cheapest boards that could give the pieces, as far as fractions of sticks tell.
+
+        Where many sets of one cost cannot, the last of them: its cost wants settling as a whole.
+        """
+        nodes = FEW_NODES
         for _ in range(TRIES):
-            named = self.boards.least(costs)
-            if named is None or named[1] >= self._sum(costs) or tried == ABOVE:
-                break
-            numbers, bound = named
-            if not self._could_give(numbers):
+            named = self.boards.least(costs, nodes)
+            if named is None or named.bound >= self._sum(costs):
+                return named
+            least = bool(named.numbers) and _sum(costs, named.numbers) <= named.bound
+            if not least and nodes == FEW_NODES:
+                if not named.numbers or self._could_give(named.numbers):
+                    nodes = NODES
                 continue
-            tried += 1
-            if self._dived(numbers, TURNS) or self._any(bound, cap, FEW_NODES)[0]:
+            nodes = FEW_NODES
+            if not named.numbers:
+                return named
+            if least and self.seen[named.bound]:
+                ample = self.boards.ample(costs, named.bound)
+                named = replace(named, numbers=ample or named.numbers)
+            self.seen[named.bound] += 1
+            if self.seen[named.bound] == SAME or self._could_give(named.numbers):
+                return named
+        return named
+
+    def _settle(self, costs: Sequence[int], bound: int, cap: int | None, measured: Worth) -> None:
+        """Try to cut the pieces from any boards of that cost; no more of it where none will do."""
+        most = self.boards.most(measured, costs, bound)
+        if most is None:
+            return
+        every = frozenset(range(len(costs)))
+        ways = Margin(measured, most - measured.need, every).ways(self.sawing, MOST_WAYS)
+        if ways is None:
+            return
+        limits = (bound + 0.5,) if cap is None else (cap + 0.5, bound + 0.5)
+        verdict = told(self.sawing, ways, WORK, None, *limits)
+        if verdict.sticks:
+            self._keep(verdict.sticks)
+        if verdict.gives is False:
+            self.boards.limit(costs, bound + 0.5, float("inf"))
+
+    def _sum(self, costs: Sequence[int]) -> int:
+        return _sum(costs, self.best.boards)
+
+    def _above(self, costs: Sequence[int]) -> None:
+        """Try sets of boards that cost more and more, where the cheapest ones stay undecided."""
+        rows = self.boards.mark()
+        for tried in range(ABOVE):
+            named = self._next(costs)
+            if named is None or not named.numbers or named.bound >= self._sum(costs):
                 break
-            step = bound * (2**tried) // FINE
-            self.boards.limit(costs, bound + step + 0.5, float("inf"))
+            if self.trials.likely(named):
+                break
+            step = named.bound * (2**tried) // FINE
+            self.boards.limit(costs, named.bound + step + 0.5, float("inf"))
         self.boards.back_to(rows)
 
     # -- growing the ways -------------------------------------------------------------------------
-    def _generate(self, costs: Sequence[int], cap: int | None) -> Prices:
+    def _generate(self, costs: Sequence[int], cap: int | None) -> Worth:
         """Add ways until none makes the boards cheaper."""
         self.patterns.limit(cost=float("inf") if cap is None else float(cap))
         self.patterns.keep_small(costs)
-        prices = self.patterns.prices()
         for _ in range(ROUNDS):
+            prices = self.patterns.prices()
             measured = worth(self.sawing, prices.worths)
             self.boards.hold(measured)
             if not self.patterns.add(measured.better(self.sawing, prices)):
                 break
-            prices = self.patterns.prices()
-        return prices
+        return measured
 
     def _could_give(self, numbers: Sequence[int]) -> bool:
         """Whether these boards could give the pieces, if a stick might be cut a little each way.
 
         If not, the inequality that says so is kept.
         """
-        self.patterns.limit()
-        self.patterns.from_boards(numbers)
-        prices = self.patterns.prices()
-        for _ in range(ROUNDS):
-            if prices.value <= TINY:
-                return True
-            measured = worth(self.sawing, prices.worths)
-            if self.boards.short(measured, numbers):
-                self.boards.hold(measured)
-                return False
-            if not self.patterns.add(measured.better(self.sawing, prices)):
-                break
-            prices = self.patterns.prices()
-        return True  # too near to tell: the search in whole numbers has the word
+        measured = missing(self.sawing, self.patterns, numbers)
+        if measured is not None:
+            self.boards.hold(measured)
+            if measured.holds(self.sawing, numbers) > measured.need * (1 - 1e-6):
+                self.boards.exclude(numbers)
+        return measured is None
 
-    # -- whole numbers ----------------------------------------------------------------------------
-    def _cut(
-        self, numbers: Sequence[int], costs: Sequence[int], bound: int, cap: int | None
-    ) -> bool:
-        """Try to cut the pieces from these boards, then from others that cost no more."""
-        if self._dived(numbers, TURNS) or self._any(bound, cap, FEW_NODES)[0]:
-            return True
-        tried = {tuple(numbers)}
-        for choice in self.boards.choices(OTHERS):
-            others = self.boards.other(costs, bound, choice)
-            if others is not None and others not in tried:
-                tried.add(others)
-                if self._could_give(others) and self._dived(others, TURNS):
-                    break
-        return self._sum(costs) <= bound or self._any(bound, cap, 10 * FEW_NODES)[0]
-
-    def _dived(self, numbers: Sequence[int], turns: int) -> bool:
-        """Settle sticks from these boards."""
-        self.patterns.limit()
-        self.patterns.from_boards(numbers)
-        for turn in range(turns):
-            sticks = dive(self.sawing, self.patterns, turn)
-            if sticks:
-                self._keep(sticks)
-                return True
-        return False
-
-    def _any(self, bound: int, cap: int | None, nodes: int) -> tuple[bool, bool]:
-        """Search any boards within the limits; whether it went, whether it cannot."""
-        self._allow(bound, cap)
-        return self._tried(nodes)
-
-    def _allow(self, bound: int, cap: int | None) -> None:
-        """Any boards that cost no more than the bound; or no more than the cap, and as few."""
-        if cap is None:
-            self.patterns.limit(cost=bound + 0.5)
-        else:
-            self.patterns.limit(cost=cap + 0.5, count=bound + 0.5)
-        self.patterns.from_any()
-
-    def _tried(self, nodes: int) -> tuple[bool, bool]:
-        """Search in whole numbers; whether nothing stays short, and whether something must."""
-        found = self.patterns.whole(nodes, TINY)
-        if found.sticks:
-            self._keep(found.sticks)
-        return found.value <= TINY, found.bound > TINY
-
+    # -- what is found ----------------------------------------------------------------------------
     def _keep(self, sticks: Sequence[Pattern]) -> None:
         """Keep these sticks as the best plan, if they are; short pieces get boards of their own."""
         sawing = self.sawing
@@ -260,49 +264,9 @@ class _Search:
         if (plan.cost(sawing), plan.board_count) < (self.best.cost(sawing), self.best.board_count):
             self.best = plan
 
-    def _listed(self, prices: Prices, gap: float, bound: int, cap: int | None) -> bool:
-        """List the ways that a cutting of this cost could use, and try them.
 
-        A cutting of cost `bound` uses only ways whose loss is at most the gap: if all of those are
-        listed and something must stay short, there is no such cutting, and True says so.
-        """
-        for most in LISTED:
-            share = gap
-            for _ in range(16):
-                if self._list(prices, share, most):
-                    break
-                share /= 2
-            else:
-                continue
-            # a list that is complete decides; one that is not only helps to find
-            work = WORK if share == gap else WORK // PART
-            done, cannot = self._any(bound, cap, work // len(self.patterns.ways))
-            if done:
-                return False
-            if share == gap:
-                return cannot
-        return False
-
-    def _list(self, prices: Prices, gap: float, most: int) -> bool:
-        """Add every way whose loss is at most the gap; False where there are too many."""
-        sawing = self.sawing
-        found: list[Pattern] = []
-        for places, stocks in self.groups.items():
-            longest = max(sawing.stocks[at].length for at in stocks)
-            least = [
-                (sawing.room(sawing.stocks[at]), prices.sticks[at] - gap - TINY) for at in stocks
-            ]
-            try:
-                found += [
-                    Pattern(stocks[number], counts)
-                    for number, counts in fillings(
-                        sawing, prices.worths, places, longest, least, most - len(found)
-                    )
-                ]
-            except TooMany:
-                return False
-        self.patterns.add(found)
-        return True
+def _sum(costs: Sequence[int], numbers: Sequence[int]) -> int:
+    return sum(cost * number for cost, number in zip(costs, numbers, strict=True))
 
 
 def _rest(sawing: Sawing, plan: Plan) -> tuple[Stock, ...]:
