@@ -26,8 +26,11 @@ if TYPE_CHECKING:
     from plantframe.timber.sawing import Sawing
 
 STEPS: Final = 1 << 20  # steps in which the greatest worth is written
-NODES: Final = 20000  # branches of the search for numbers of boards
+NODES: Final = 4000  # branches of the search for numbers of boards
 SLACK: Final = 1e-6
+GREAT: Final = 1e15  # beyond any worth
+GAP: Final = 0.9  # of whole numbers: the least is known then
+CLOSE: Final = 0.05  # above a whole number HiGHS's bound is that number: its sums are not exact
 FEW_NODES: Final = 50  # where any numbers will do
 SHARE: Final = 1e4  # a ten-thousandth of what is needed counts as much as one
 
@@ -108,7 +111,7 @@ class Boards:
 
     def __init__(self, sawing: Sawing) -> None:
         self.sawing = sawing
-        self.highs = quiet(mip_rel_gap=0.0, mip_abs_gap=0.99)
+        self.highs = quiet(mip_rel_gap=0.0, mip_abs_gap=GAP)
         stocks = range(len(sawing.stocks))
         self.pieces = sum(one.count for one in sawing.wanted)  # no board without a piece
         for at in stocks:
@@ -133,7 +136,7 @@ class Boards:
         if most <= 0:
             return False
         index = [at for at, value in enumerate(values) if value > 0]
-        need = one.need / most * (1 - 1e-9)
+        need = one.need / most * (1 - 1e-7)  # HiGHS must not cut off what just fits
         self.highs.addRow(
             need,
             INFINITE,
@@ -191,10 +194,10 @@ class Boards:
         for at, cost in enumerate(costs):
             self.highs.changeColCost(at, float(cost // unit))
         self._run(nodes)
-        if impossible(self.highs):
+        bound = self.highs.getInfo().mip_dual_bound
+        if impossible(self.highs) or bound == INFINITE:
             return None
-        bound = unit * math.ceil(self.highs.getInfo().mip_dual_bound - SLACK)
-        return Named(self._numbers(costs), bound)
+        return Named(self._numbers(costs), unit * math.ceil(max(bound, -GREAT) - CLOSE))
 
     def ample(self, costs: Sequence[int], most: int) -> tuple[int, ...] | None:
         """Numbers of boards that cost no more and hold most by the measure that is least kind.
@@ -235,4 +238,5 @@ class Boards:
         self.limit(costs, 0.0, bound + 0.5)
         named = self.least(held)
         self.back_to(mark)
-        return None if named is None else -named.bound
+        # a little more than HiGHS says: its sums of great numbers are not exact
+        return None if named is None else -named.bound + abs(named.bound) // 10**6 + 1

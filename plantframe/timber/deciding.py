@@ -15,7 +15,7 @@ from plantframe.frozen import frozen
 from plantframe.timber.bounds import Worth, groups, worth
 from plantframe.timber.filling import TooMany, fillings
 from plantframe.timber.patterns import Patterns
-from plantframe.timber.quiet import INFINITE, stop_above
+from plantframe.timber.quiet import INFINITE
 from plantframe.timber.sawing import Pattern
 
 if TYPE_CHECKING:
@@ -144,8 +144,7 @@ def told(
         few.limit(cost, count)
     else:
         few.from_boards(numbers)
-    stop_above(few.highs, SHORT)
-    found = few.whole(work // (len(few.ways) + 1), ONE)
+    found = few.whole(work // (len(few.ways) + 1), ONE, SHORT)
     if found.bound > SHORT:
         return Verdict(found.sticks, gives=False)
     return Verdict(found.sticks, gives=True if found.value <= TINY else None)

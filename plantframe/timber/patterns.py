@@ -2,15 +2,21 @@
 
 from __future__ import annotations
 
-from typing import TYPE_CHECKING, Any
+from typing import TYPE_CHECKING, Any, Final
 
 from plantframe.frozen import frozen
-from plantframe.timber.quiet import INFINITE, feasible, kind, quiet
+from plantframe.timber.quiet import INFINITE, feasible, kind, quiet, stop_above
 
 if TYPE_CHECKING:
     from collections.abc import Iterable, Sequence
 
     from plantframe.timber.sawing import Pattern, Sawing
+
+
+# without searches for answers within the search: dives find them sooner
+WITHOUT: Final = {
+    f"mip_heuristic_run_{name}": False for name in ("rins", "rens", "root_reduced_cost")
+}
 
 
 @frozen
@@ -43,7 +49,7 @@ class Patterns:
 
     def __init__(self, sawing: Sawing) -> None:
         self.sawing = sawing
-        self.highs: Any = quiet(mip_rel_gap=0.0)
+        self.highs: Any = quiet(mip_rel_gap=0.0, **WITHOUT)
         self.pieces, self.stocks = len(sawing.wanted), len(sawing.stocks)
         self.ways: dict[Pattern, int] = {}
         self.solved = 0  # linear programs
@@ -156,12 +162,16 @@ class Patterns:
         values = list(self.highs.getSolution().col_value)[self.pieces + self.stocks :]
         return list(zip(self.ways, values, strict=True))
 
-    def whole(self, nodes: int, gap: float) -> Whole:
-        """Solve in whole numbers, over at most so many branches, to within a gap."""
+    def whole(self, nodes: int, gap: float, enough: float = INFINITE) -> Whole:
+        """Solve in whole numbers, over at most so many branches, to within a gap.
+
+        enough  a bound above that ends it
+        """
         first = self.pieces
         columns = range(first, first + self.stocks + len(self.ways))
         self.highs.setOptionValue("mip_max_nodes", nodes)
         self.highs.setOptionValue("mip_abs_gap", gap)
+        stop_above(self.highs, enough)
         for column in columns:
             self.highs.changeColIntegrality(column, kind(whole=True))
         self.highs.run()
@@ -175,6 +185,4 @@ class Patterns:
                 for _ in range(round(number))
             )
             found = Whole(info.objective_function_value, info.mip_dual_bound, sticks)
-        for column in columns:
-            self.highs.changeColIntegrality(column, kind(whole=False))
         return found

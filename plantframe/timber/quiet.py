@@ -42,11 +42,11 @@ def impossible(solver: Any) -> bool:  # noqa: ANN401 - as above
     return bool(solver.getModelStatus() == highspy.HighsModelStatus.kInfeasible)
 
 
-def stop_above(solver: Any, enough: float) -> None:  # noqa: ANN401 - as above
+def stop_above(solver: Any, bound: float) -> None:  # noqa: ANN401 - as above
     """Let it stop where its bound is above that: what was asked is answered then."""
 
     def look(event: Any) -> None:  # noqa: ANN401 - as above
-        if enough < event.data_out.mip_dual_bound < INFINITE:
+        if bound < event.data_out.mip_dual_bound < INFINITE:
             event.interrupt()
 
     solver.cbMipInterrupt.subscribe(look)

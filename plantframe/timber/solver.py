@@ -3,9 +3,10 @@
 Two programs talk to each other. One, over ways to cut a stick, is grown by column generation
 (Gilmore and Gomory 1961) until no new way helps. The other knows only how many boards there are of
 each length, and inequalities that every cutting obeys (bounds.py); its answer is the bound. Where
-the pieces can be cut from the boards it names, those boards are cheapest; where they cannot, it
-learns why and names others. Then, at that cost, the fewest boards are looked for likewise, and with
-those the most useful leftovers.
+the pieces can be cut from the boards it names (trying.py), those boards are cheapest; where they
+cannot, it learns why and names others. Then, at that cost, the fewest boards are looked for
+likewise, and with those the most useful leftovers.
+Source: logic-based decomposition after Benders 1962 (Hooker and Ottosson 2003).
 
 Limits are counted in steps, never in seconds: the same list is always cut alike.
 """
@@ -35,13 +36,13 @@ MOST_LENGTHS: Final = 150  # different ones; a list of more is sawn longest firs
 ROUNDS: Final = 500  # of adding ways; garden lists take some dozens
 TRIES: Final = 150  # sets of boards that are tried
 SAME: Final = 8  # sets of boards of one cost that are tried before all of that cost together
-OPEN: Final = 5  # sets of boards that may stay open
-FEWEST: Final = 600  # of the purse, where only the number of boards is at stake
+OPEN: Final = 5  # sets of boards that may stay open at once
+OPEN_TOO: Final = 2  # and where only the number of boards is at stake
+FEWEST: Final = 250  # of the purse, likewise
 FEW_NODES: Final = 100  # branches of a first search for numbers of boards
 MOST_WAYS: Final = 2000  # that are listed to settle a cost
 WORK: Final = 10_000  # branches times ways, likewise
-FINE: Final = 4000  # a four-thousandth of the cost dearer, then double,
-ABOVE: Final = 6  # and so often, where the cheapest boards stay open
+ABOVE: Final = 6  # times that dearer boards are tried: by a 64th of what is open, by a 32nd …
 
 
 def solve(sawing: Sawing) -> Solved | None:
@@ -122,7 +123,7 @@ class _Search:
         if cap is not None:
             self.boards.limit(own, 0.0, cap + 0.5)
             self.trials.purse = min(self.trials.purse, FEWEST)
-        bound = self._bound(self.boards.least(costs), costs)
+        bound = self._bound(self.boards.least(costs, FEW_NODES), costs)
         if bound >= self._sum(costs):
             return bound  # what is known of boards already says so
         measured = self._generate(costs, cap)
@@ -148,7 +149,8 @@ class _Search:
     def _open(self, costs: Sequence[int], bound: int, *, closer: bool) -> bool:
         """Whether some boards stay open, once dearer ones are named or too many are open."""
         trials = self.trials
-        if not trials.open or (bound <= trials.open[0].named.bound and len(trials.open) < OPEN):
+        many = len(trials.open) >= (OPEN if closer else OPEN_TOO)
+        if not trials.open or (bound <= trials.open[0].named.bound and not many):
             return False
         if closer:
             for trial in list(trials.open):
@@ -208,14 +210,14 @@ class _Search:
     def _above(self, costs: Sequence[int]) -> None:
         """Try sets of boards that cost more and more, where the cheapest ones stay undecided."""
         rows = self.boards.mark()
-        for tried in range(ABOVE):
+        for tried in range(ABOVE, 0, -1):
             named = self._next(costs)
             if named is None or not named.numbers or named.bound >= self._sum(costs):
                 break
             if self.trials.likely(named):
                 break
-            step = named.bound * (2**tried) // FINE
-            self.boards.limit(costs, named.bound + step + 0.5, float("inf"))
+            more = (self._sum(costs) - named.bound) >> tried
+            self.boards.limit(costs, named.bound + more + 0.5, float("inf"))
         self.boards.back_to(rows)
 
     # -- growing the ways -------------------------------------------------------------------------

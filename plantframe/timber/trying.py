@@ -22,7 +22,7 @@ TURNS: Final = 1  # dives at a first look
 MORE_TURNS: Final = 6  # and in all, where it stays open whether these boards give the pieces
 PURSE: Final = 1600  # linear programs that all dives together may solve
 MOST: Final = (2000, 8000)  # ways to cut that are listed, at a first look and at a closer
-WORK: Final = (10_000, 60_000)  # branches times ways, likewise
+WORK: Final = (20_000, 120_000)  # branches times ways, likewise
 
 
 @frozen
@@ -36,7 +36,8 @@ class Trial:
 class Trials:
     """All that was tried. `keep` is told the sticks of every cutting found, or most of one.
 
-    patterns  all ways known; it gains more
+    patterns  all ways known; it gains more. Of the boards that are tried it must know ways by which
+              they would do, were sticks cut in fractions (`missing` finds them)
     """
 
     def __init__(
@@ -68,8 +69,11 @@ class Trials:
         return self._told(trial, closer=True)
 
     def likely(self, named: Named) -> bool:
-        """One dive from these boards with every way known; whether that gave the pieces."""
-        return self._dived(Trial(named, self.patterns), range(1))
+        """One dive from these boards, whatever the purse says; whether that gave the pieces."""
+        sticks = dive(self.sawing, self.patterns, named.numbers, 0)
+        if sticks:
+            self.keep(sticks)
+        return bool(sticks)
 
     def _dived(self, trial: Trial, turns: Iterable[int]) -> bool:
         """Settle sticks, so often as the purse still allows."""

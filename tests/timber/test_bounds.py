@@ -103,4 +103,4 @@ def test_the_most_that_boards_of_a_cost_hold_counts_old_ones_too() -> None:
     measured = worth(sawing, [50.0])
     one = measured.worths[0]
     # by hand: 25 buys two of two pieces each, and two old ones give one each
-    assert boards.most(measured, [10, 0], 25) == 6 * one
+    assert 6 * one <= boards.most(measured, [10, 0], 25) < 6 * one * 1.00001

@@ -149,6 +149,83 @@ def test_the_longest_list_a_garden_has_is_proven(seed: int, priced: bool) -> Non
     assert found.proven
 
 
+@pytest.mark.parametrize("seed", [20, 31])
+def test_lists_of_which_the_cheapest_boards_hold_just_enough_and_do_not_do_are_proven(
+    seed: int,
+) -> None:
+    sawing = big(seed, priced=True)
+    found = solve(sawing)
+    assert found is not None
+    assert faults(sawing, found.plan) == []
+    assert found.proven
+
+
+# least and greatest length, their step, the yard's lengths, the kerf: in mm, or in 1/16 in
+SORTS = {
+    "to the millimetre": (300, 2400, 1, (1800, 2400, 3000, 3600, 4200, 4800), 3),
+    "short pieces": (100, 900, 1, (2400, 3000, 3600, 4800), 3),
+    "long pieces": (700, 2400, 5, (2400, 3000, 3600, 4200, 4800), 3),
+    "to the half inch": (8 * 16, 95 * 16, 8, (96 * 16, 120 * 16, 144 * 16, 192 * 16), 2),
+    "to the sixteenth": (8 * 16, 95 * 16, 1, (96 * 16, 120 * 16, 144 * 16, 192 * 16), 2),
+    "one length": (200, 1800, 1, (2400,), 3),
+}
+
+
+def sort_of(name: str, seed: int, *, priced: bool, ripped: bool = False) -> Sawing:
+    """60 lengths and 200 pieces of a sort, odd old boards where the yard has many lengths."""
+    low, high, step, yard, kerf = SORTS[name]
+    dice = random.Random(f"{name} {seed}")
+    lengths = sorted(dice.sample(range(low, high, step), 60))
+    counts = [1] * 60
+    for _ in range(140):
+        counts[dice.randrange(60)] += 1
+    stocks = [
+        Stock(one, round(one * dice.uniform(0.24, 0.3) / 5) * 5 if priced else one) for one in yard
+    ]
+    if len(yard) > 1:
+        stocks += [
+            Stock(dice.randrange(low, yard[-1] // 2, step), 0, dice.randint(1, 3)) for _ in range(6)
+        ]
+    if ripped:
+        stocks.append(Stock(yard[0], stocks[0].cost * 3 // 2, None, 2))
+    wanted = tuple(Wanted(*one) for one in zip(lengths, counts, strict=True))
+    return Sawing(wanted, tuple(stocks), kerf)
+
+
+@pytest.mark.parametrize("priced", [True, False], ids=["priced", "by length"])
+@pytest.mark.parametrize("name", SORTS)
+def test_long_lists_of_every_sort_are_proven(name: str, priced: bool) -> None:
+    sawing = sort_of(name, 1, priced=priced)
+    found = solve(sawing)
+    assert found is not None
+    assert faults(sawing, found.plan) == []
+    assert found.bound == found.cost == found.plan.cost(sawing)
+
+
+@pytest.mark.parametrize("name", ["to the half inch", "long pieces"])
+def test_long_lists_with_boards_to_rip_are_proven(name: str) -> None:
+    sawing = sort_of(name, 2, priced=True, ripped=True)
+    found = solve(sawing)
+    assert found is not None
+    assert faults(sawing, found.plan) == []
+    assert found.proven
+
+
+@pytest.mark.parametrize("seed", range(12))
+def test_no_bound_is_above_what_the_same_pieces_cost_in_another_order(seed: int) -> None:
+    """HiGHS's sums are not exact: 162432.0000002 is no reason to say 162433."""
+    names = list(SORTS)
+    sawing = sort_of(names[seed % len(names)], 10 + seed, priced=seed % 2 == 0)
+    dice = random.Random(seed)
+    wanted = dice.sample(sawing.wanted, len(sawing.wanted))
+    stocks = dice.sample(sawing.stocks, len(sawing.stocks))
+    found, again = solve(sawing), solve(Sawing(tuple(wanted), tuple(stocks), sawing.kerf))
+    assert found is not None
+    assert again is not None
+    assert found.bound <= again.cost
+    assert again.bound <= found.cost
+
+
 def test_a_list_far_beyond_a_garden_is_cut_at_once_and_its_gap_is_no_boast() -> None:
     wanted = tuple(Wanted(length, 2) for length in range(2300, 300, -10))
     found = solve(Sawing(wanted, (*YARD, Stock(2100, 0, 4)), 3))
