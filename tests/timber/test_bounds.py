@@ -103,4 +103,6 @@ def test_the_most_that_boards_of_a_cost_hold_counts_old_ones_too() -> None:
     measured = worth(sawing, [50.0])
     one = measured.worths[0]
     # by hand: 25 buys two of two pieces each, and two old ones give one each
-    assert 6 * one <= boards.most(measured, [10, 0], 25) < 6 * one * 1.00001
+    most = boards.most(measured, [10, 0], 25)
+    assert most is not None
+    assert 6 * one <= most < 6 * one * 1.00001
