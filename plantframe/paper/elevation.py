@@ -273,6 +273,9 @@ def _courses(drawing: Drawing, subject: Subject, sight: Sight) -> None:
     levels = sorted(ends)
     if not levels or (len(levels) == 1 and levels[0] > sight.extent.top - 0.02):
         return
+    tops = [max(place.y) for _, place in _uprights(subject)]
+    if len(levels) == 1 and tops and _outer(subject, levels[0]) == _outer(subject, max(tops)):
+        return  # the posts' height says it
     if len(levels) > MOST_COURSES:
         levels = [levels[0], levels[1], levels[-1]]
     x = sight.at(sight.extent.right, 0.0)[0] + 5.0

@@ -32,10 +32,14 @@ def settle_first(answers: Answers, block: str) -> tuple[Aside, ...]:
     ]
     if not found:
         return ()
-    lines = [f"{one.rule.name}: {_first(answers, one)}" for one in found[:MOST]]
+    # the sheet bears the frame's name already
+    lines = [
+        f"{one.rule.name}: {sentence(_first(answers, one).removeprefix(f'{block}: '))}"
+        for one in found[:MOST]
+    ]
     if len(found) > MOST:
         lines.append(f"and {plural(len(found) - MOST, 'more warning')}: plantframe check")
-    return (Aside("Settle first", tuple(lines)),)
+    return tuple(Aside("Settle first" if at == 0 else "", (line,)) for at, line in enumerate(lines))
 
 
 def _first(answers: Answers, found: Found) -> str:

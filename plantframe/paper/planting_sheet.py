@@ -215,7 +215,10 @@ def _card(
 
 
 def _verb(job: Job) -> str:
-    return "sow" if job.kind == SOW else "plant"
+    """What is done on the day: hardening off is not yet planting."""
+    if job.kind == SOW:
+        return "sow"
+    return "harden off from" if job.does.startswith("harden off") else "plant"
 
 
 def _lines(

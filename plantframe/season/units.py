@@ -16,6 +16,7 @@ if TYPE_CHECKING:
     from plantframe.mechanics.ranges import Range
 
 INCH_M = 0.0254
+MOST_INCHES = 60  # up to which a range that begins in inches ends in them
 FOOT_M = 0.3048
 LB_KG = 0.45359237
 MONTHS = [
@@ -163,10 +164,13 @@ class Shown:
         return f"{feet} ft" if feet else f"{said or 0} in"
 
     def lengths(self, low: float, high: float) -> str:
-        """A range of lengths: `2.4 to 3.5 m`."""
+        """A range of lengths: `2.4 to 3.5 m`, `35 to 47 in`."""
         first, last = self.length(low), self.length(high)
         if first == last:
             return first
+        if self.imperial and " ft" not in first:
+            inches = round(high / INCH_M)
+            last = f"{inches} in" if inches < MOST_INCHES else last
         unit = last.split(" ", 1)[1]
         if first.endswith(f" {unit}") and " " not in unit:
             first = first.removesuffix(f" {unit}")

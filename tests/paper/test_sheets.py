@@ -10,6 +10,7 @@ from plantframe.paper.labels import labels_sheet
 from plantframe.paper.neighbour import neighbour_sheet
 from plantframe.paper.planting_line import places_m
 from plantframe.paper.sheet import BUILDING, PLANTING, TAKING_DOWN, TRAINING, Sheet
+from plantframe.season.units import INCH_M, Shown
 from plantframe.season.work import steps_of
 from tests.paper.gardens import BED, HEAD, JANUARY, KINDS, NET, PERGOLA, answers, sheets
 
@@ -72,6 +73,32 @@ def test_what_the_check_warns_of_stands_on_the_sheet() -> None:
     squash = PLAN.replace("pole bean, 40 plants", "climbing squash, 5 plants")
     titles = {aside.title: " ".join(aside.lines) for aside in building(squash).asides}
     assert "too-heavy" in titles["Settle first"]
+
+
+def test_each_warning_has_a_line_of_its_own_and_the_frame_is_not_named_again() -> None:
+    squash = PLAN.replace("pole bean, 40 plants", "climbing squash, 5 plants")
+    asides = building(squash.replace("18 in down", "8 in down")).asides
+    at = [aside.title for aside in asides].index("Settle first")
+    warned = [asides[at], *(aside for aside in asides[at + 1 :] if not aside.title)]
+    assert len(warned) > 1
+    assert all(len(aside.lines) == 1 for aside in warned)
+    assert not any(aside.lines[0].partition(": ")[2].startswith("Bean Net:") for aside in warned)
+
+
+def test_hardening_off_is_not_called_planting() -> None:
+    squash = PLAN.replace("pole bean, 40 plants", "climbing squash, 5 plants, plant out 6 June")
+    (sheet,) = sheets(squash, "Bean Net", PLANTING)
+    card = next(aside for aside in sheet.asides if "squash" in aside.title)
+    planted = [line for line in card.lines if line.startswith("Plant ")]
+    assert len(planted) == 1
+    assert any(line.startswith("Harden off from ") for line in card.lines)
+
+
+def test_a_range_that_begins_in_inches_ends_in_them() -> None:
+    shown = Shown(imperial=True)
+    assert shown.lengths(35 * INCH_M, 47 * INCH_M) == "35 to 47 in"
+    assert shown.lengths(12 * INCH_M, 96 * INCH_M) == "12 in to 8 ft"
+    assert shown.lengths(40 * INCH_M, 50 * INCH_M) == "3 ft 4 in to 4 ft 2 in"
 
 
 def test_a_pergola_is_a_list_of_questions_and_no_list_of_steps() -> None:
